@@ -1,0 +1,26 @@
+"""How a drawing is to be seen: its scale, and what turns paper sizes into model sizes."""
+
+import enum
+
+import msgspec
+
+
+class Show(enum.Enum):
+    """A kind of thing in an elevation that can be left out."""
+
+    LABELS = "labels"
+    LENGTHS = "lengths"
+    TAPES = "tapes"
+    DIMENSIONS = "dimensions"
+
+
+class View(msgspec.Struct, frozen=True):
+    """A view at `scale` (mm on paper for each mm of the model) with text `size` mm high."""
+
+    scale: float
+    size: float = 3.5
+    shows: frozenset[Show] = frozenset(Show)
+
+    def model(self, paper_mm: float) -> float:
+        """The model length that `paper_mm` on paper stand for."""
+        return paper_mm / self.scale
