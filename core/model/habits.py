@@ -1,0 +1,36 @@
+"""The person's habits: how numbers are shown and how plates are marked."""
+
+import enum
+
+import msgspec
+
+from core.lengths import System, Tape
+
+
+class LineEdge(enum.Enum):
+    """Which edge of a stud the pencil line stands for.
+
+    UPHILL: the line is the uphill edge (the long point) and the X lies downhill. NEAR: the line
+    is the edge nearer to the end that the tape hooks on, and the X lies ahead. Where there is no
+    uphill edge, the near edge is lined.
+    """
+
+    UPHILL = "uphill"
+    NEAR = "near"
+
+
+class Letters(msgspec.Struct, frozen=True):
+    """The letters pencilled beside a line; they differ by region, so every sheet has a legend."""
+
+    stud: str = "X"
+    king: str = "K"
+    trimmer: str = "T"
+    cripple: str = "C"
+
+
+class Habits(msgspec.Struct, frozen=True):
+    """How this person measures and marks."""
+
+    tape: Tape = Tape.usual(System.INCH)
+    line_edge: LineEdge = LineEdge.NEAR
+    letters: Letters = Letters()

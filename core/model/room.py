@@ -1,0 +1,55 @@
+"""The room as a person speaks of it: a rectangle in plan and one section across it.
+
+In plan `u` runs across the room from the left eave wall, `v` along the ridge; `z` is up from the
+subfloor. Width and eave heights are measured between and at the framing faces of the eave walls,
+heights to the underside of the rafters.
+"""
+
+import msgspec
+
+from core.lengths import Length, Pitch
+from core.model.timber import Timber
+
+
+class Point(msgspec.Struct, frozen=True):
+    """A point of the floor plan: `across` from the left eave wall, `along` the ridge."""
+
+    across: Length
+    along: Length
+
+
+class Slope(msgspec.Struct, frozen=True):
+    """One side of the roof, rising from its eave wall at `pitch` from `eave_height`."""
+
+    eave_height: Length
+    pitch: Pitch
+
+
+class RidgeBeam(msgspec.Struct, frozen=True):
+    """A beam under the ridge whose `underside` lies below the line of the rafters."""
+
+    width: Length
+    underside: Length
+
+
+class Rafter(msgspec.Struct, frozen=True):
+    """The rafters: their cross-section and their spacing on centre."""
+
+    timber: Timber
+    spacing: Length
+
+
+class Room(msgspec.Struct, frozen=True):
+    """A rectangular room under a roof of one slope (a shed) or two.
+
+    `left` rises to the right from the left eave wall, `right` to the left from the right one; a
+    shed roof has only one of them. `flat_ceiling` is the underside of the ceiling ties.
+    """
+
+    width: Length
+    length: Length
+    rafter: Rafter
+    left: Slope | None = None
+    right: Slope | None = None
+    ridge_beam: RidgeBeam | None = None
+    flat_ceiling: Length | None = None
