@@ -1,0 +1,7 @@
+"""Cautions and nothing else."""
+
+from core.checks.caution import Caution, Severity
+from core.checks.standing import standing_cautions
+from core.checks.wall import fit_message, wall_cautions
+
+__all__ = ["Caution", "Severity", "fit_message", "standing_cautions", "wall_cautions"]

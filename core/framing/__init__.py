@@ -1,0 +1,27 @@
+"""The framing of a wall: layout, members with their end cuts, openings, plates, marks, labels."""
+
+from core.framing.boxes import PlacedBox, place_boxes
+from core.framing.fit import Fit, fit, header_rise
+from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.labels import labels
+from core.framing.layout import layout_lefts
+from core.framing.marks import Mark, marks
+from core.framing.member import Facet, Member, Role
+
+__all__ = [
+    "Facet",
+    "Fit",
+    "Frame",
+    "Mark",
+    "Member",
+    "PlacedBox",
+    "PlacedOpening",
+    "Role",
+    "fit",
+    "frame_wall",
+    "header_rise",
+    "labels",
+    "layout_lefts",
+    "marks",
+    "place_boxes",
+]

@@ -1,0 +1,82 @@
+"""Electrical boxes in their places on the studs."""
+
+import msgspec
+
+from core.framing import keys
+from core.framing.frame import Frame
+from core.framing.layout import CLEAR
+from core.framing.member import LYING, Member
+from core.model import Box, BoxHeight, Side, Wall
+
+
+class PlacedBox(msgspec.Struct, frozen=True):
+    """A box with its key and edges, mm; `blocked_by` is the key of a member in its way.
+
+    `stud` is the key of the member that it is fixed to, None where there is none at that height.
+    """
+
+    key: str
+    box: Box
+    left: float
+    right: float
+    bottom: float
+    top: float
+    stud: str | None
+    blocked_by: str | None
+
+
+def place_boxes(wall: Wall, frame: Frame) -> tuple[PlacedBox, ...]:
+    """The boxes of a wall; one whose stud is gone stands where it can be seen, at the left end."""
+    return tuple(_place(wall, frame, box) for box in wall.boxes)
+
+
+def box_bottom(box: Box) -> float:
+    """The height of a box's lower edge, from the stated height and what it is taken to, mm."""
+    below = {BoxHeight.BOTTOM: 0.0, BoxHeight.CENTRE: box.tall.mm / 2, BoxHeight.TOP: box.tall.mm}
+    return box.height.mm - below[box.to]
+
+
+def _place(wall: Wall, frame: Frame, box: Box) -> PlacedBox:
+    stud = frame.member(box.stud)
+    bottom = box_bottom(box)
+    top = bottom + box.tall.mm
+    left = 0.0
+    if stud is not None:
+        left = stud.right if box.side is Side.RIGHT else stud.left - box.width.mm
+    right = left + box.width.mm
+    held = stud is not None and stud.bottom <= bottom + CLEAR and _reach(stud, box) >= top - CLEAR
+    blocked = None
+    if stud is not None:
+        blocked = next((m.key for m in frame.members if _hits(m, left, right, bottom, top)), None)
+    return PlacedBox(
+        keys.box(wall.letter, box.id),
+        box,
+        left,
+        right,
+        bottom,
+        top,
+        box.stud if held else None,
+        blocked,
+    )
+
+
+def _reach(stud: Member, box: Box) -> float:
+    """How high the side of the stud reaches on face A, mm."""
+    return stud.bottom + stud.edges[1 if box.side is Side.RIGHT else 0]
+
+
+def _hits(member: Member, left: float, right: float, bottom: float, top: float) -> bool:
+    """Whether a member stands in the box's rectangle; sloping plates are tested by their edge."""
+    if member.role in LYING:
+        beside = member.right <= left + CLEAR or member.left >= right - CLEAR
+        return not beside and _lying_hits(member, left, right, bottom, top)
+    apart = member.right <= left + CLEAR or member.left >= right - CLEAR
+    return not apart and member.bottom < top - CLEAR and member.top > bottom + CLEAR
+
+
+def _lying_hits(member: Member, left: float, right: float, bottom: float, top: float) -> bool:
+    (x0, y0), (x1, y1), (_, y2), *_ = member.near
+    slope = (y1 - y0) / (x1 - x0)
+    rise = y2 - y1
+    under = [y0 + slope * (x - x0) for x in (left, right)]
+    return min(under) < top - CLEAR and max(under) + rise > bottom + CLEAR

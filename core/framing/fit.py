@@ -1,0 +1,109 @@
+"""Where an opening fits: under the plates, between the end studs, clear of other openings."""
+
+import msgspec
+
+from core.framing.layout import CLEAR
+from core.model import Header, HeaderKind, Opening, Wall
+from core.roof import RoofLine, Segment
+
+Range = tuple[float, float]
+"""Two places of an opening's left edge, mm, between which it fits."""
+
+
+class Fit(msgspec.Struct, frozen=True):
+    """Whether an opening fits where it is, and all the ranges of its left edge where it does."""
+
+    fits: bool
+    ranges: tuple[Range, ...]
+
+    def nearest(self, left: float) -> float | None:
+        """The place nearest to `left` where the opening fits, mm; None if it fits nowhere."""
+        places = [min(max(left, low), high) for low, high in self.ranges]
+        return min(places, key=lambda place: abs(place - left), default=None)
+
+
+def header_rise(header: Header) -> float:
+    """The height a header takes up above the rough opening, mm."""
+    if header.kind is HeaderKind.NONE:
+        return 0.0
+    if header.kind is HeaderKind.ON_EDGE:
+        return header.timber.width.mm
+    return header.timber.thickness.mm * header.plies
+
+
+def framed_width(wall: Wall, opening: Opening) -> Range:
+    """The outer faces of an opening's king studs, mm, with one trimmer and one king a side."""
+    beside = 2 * wall.stud.thickness.mm
+    return opening.left.mm - beside, opening.left.mm + opening.width.mm + beside
+
+
+def fit(
+    wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine], others: tuple[Opening, ...]
+) -> Fit:
+    """Where `opening` fits in `wall` under the plates' undersides `over` (face A and far face).
+
+    The header, one trimmer longer than the opening on each side, has to pass under the plates
+    over its whole length, and without a header so have the trimmers; kings have to stand clear of
+    the end studs and of the kings and trimmers of the `others`.
+    """
+    ranges = _under(wall, opening, over)
+    ranges = _overlaps(ranges, _between_ends(wall, opening))
+    for other in others:
+        ranges = _clear_of(ranges, wall, opening, other)
+    fits = any(a - CLEAR <= opening.left.mm <= b + CLEAR for a, b in ranges)
+    return Fit(fits, ranges)
+
+
+def _under(wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine]) -> tuple[Range, ...]:
+    need = opening.head.mm + header_rise(opening.header)
+    bearing = wall.stud.thickness.mm
+    near, far = (_high_enough(line, need) for line in over)
+    stretches = [(max(a, c), min(b, d)) for a, b in near for c, d in far if max(a, c) <= min(b, d)]
+    lefts = [(a + bearing, b - bearing - opening.width.mm) for a, b in stretches]
+    return tuple((a, b) for a, b in lefts if a <= b + CLEAR)
+
+
+def _high_enough(line: RoofLine, need: float) -> tuple[Range, ...]:
+    """The stretches of the wall where the line is at least `need` high."""
+    stretches: list[Range] = []
+    for segment in line.segments:
+        stretch = _stretch(segment, need)
+        if stretch is None:
+            continue
+        if stretches and abs(stretches[-1][1] - stretch[0]) <= CLEAR:
+            stretches[-1] = (stretches[-1][0], stretch[1])
+        else:
+            stretches.append(stretch)
+    return tuple(stretches)
+
+
+def _stretch(segment: Segment, need: float) -> Range | None:
+    low, high = segment.left, segment.right
+    if abs(segment.along) < 1e-12:
+        return (low, high) if segment.height >= need - CLEAR else None
+    crossing = (need - segment.height) / segment.along
+    if segment.along > 0:
+        low = max(low, crossing)
+    else:
+        high = min(high, crossing)
+    return (low, high) if low <= high + CLEAR else None
+
+
+def _between_ends(wall: Wall, opening: Opening) -> tuple[Range, ...]:
+    beside = 3 * wall.stud.thickness.mm
+    return ((beside, wall.run - beside - opening.width.mm),)
+
+
+def _overlaps(ranges: tuple[Range, ...], others: tuple[Range, ...]) -> tuple[Range, ...]:
+    both = ((max(a, c), min(b, d)) for a, b in ranges for c, d in others)
+    return tuple((a, b) for a, b in both if a <= b + CLEAR)
+
+
+def _clear_of(
+    ranges: tuple[Range, ...], wall: Wall, opening: Opening, other: Opening
+) -> tuple[Range, ...]:
+    low, high = framed_width(wall, other)
+    beside = 2 * wall.stud.thickness.mm
+    until = low - beside - opening.width.mm
+    after = high + beside
+    return _overlaps(ranges, ((-1e9, until), (after, 1e9)))

@@ -1,0 +1,120 @@
+"""The frame of a wall: every member in its place, and what could not be framed as stated."""
+
+import msgspec
+
+from core.framing import keys
+from core.framing.fit import Fit, fit
+from core.framing.layout import CLEAR, Place, end_lefts, stud_places
+from core.framing.member import Member, Role
+from core.framing.openings import Framed, Over, around, cripples, framed
+from core.framing.plates import plates_underside, sole_plate, top_plates
+from core.framing.sticks import standing
+from core.model import Opening, Wall
+from core.roof import RoofLine
+
+
+class PlacedOpening(msgspec.Struct, frozen=True):
+    """An opening with its key and where it fits; one that does not fit is not framed."""
+
+    key: str
+    opening: Opening
+    fit: Fit
+
+
+class Frame(msgspec.Struct, frozen=True):
+    """The members of a wall from left to right, its openings, and the studs with no room.
+
+    `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
+    stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
+    """
+
+    near: RoofLine
+    far: RoofLine
+    members: tuple[Member, ...]
+    openings: tuple[PlacedOpening, ...]
+    no_room: tuple[str, ...]
+    too_low: tuple[str, ...]
+
+    def member(self, key: str) -> Member | None:
+        """The member with this key, or None."""
+        return next((m for m in self.members if m.key == key), None)
+
+
+def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
+    """The frame of `wall` under its roof lines over face A and the far face.
+
+    Openings that do not fit are left unframed and the studs run on as if they were not there, so
+    that nothing is drawn that cannot be built.
+    """
+    over = (plates_underside(wall, near), plates_underside(wall, far))
+    openings = _placed(wall, over)
+    extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
+    fixed = [m for f in extents for m in around(wall, f.opening, over)]
+    ends, low_ends = _ends(wall, over)
+    studs, no_room, low = _studs(wall, over, extents)
+    standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
+    members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
+    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
+
+
+def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
+    """The openings in their stated order; each has to stay clear of the ones before it."""
+    placed: list[PlacedOpening] = []
+    for opening in wall.openings:
+        before = tuple(p.opening for p in placed if p.fit.fits)
+        key = keys.opening(wall.letter, opening.id)
+        placed.append(PlacedOpening(key, opening, fit(wall, opening, over, before)))
+    return tuple(placed)
+
+
+def _ends(wall: Wall, over: Over) -> tuple[list[Member], list[str]]:
+    foot = wall.sole_plate.thickness.mm
+    made, low = [], []
+    for side, left in end_lefts(wall):
+        key = keys.end(wall.letter, side)
+        member = standing(key, Role.STUD, wall.stud, left, foot, over)
+        if member is None:
+            low.append(key)
+        else:
+            made.append(member)
+    return made, low
+
+
+def _studs(
+    wall: Wall, over: Over, extents: tuple[Framed, ...]
+) -> tuple[list[Member], tuple[str, ...], tuple[str, ...]]:
+    """Studs and cripples at the wanted places; then the keys with no room, and those too low."""
+    foot = wall.sole_plate.thickness.mm
+    made: list[Member] = []
+    no_room, low = [], []
+    taken = [(left, left + wall.stud.thickness.mm) for _, left in end_lefts(wall)]
+    for place in stud_places(wall):
+        inside = _opening_at(place, wall, extents)
+        if inside is None:
+            stud = standing(place.key, Role.STUD, wall.stud, place.left, foot, over)
+            pieces: tuple[Member, ...] = () if stud is None else (stud,)
+        else:
+            pieces = cripples(wall, inside, place, over)
+            if not pieces:
+                continue
+        if _clashes(place, wall, taken):
+            no_room.append(place.key)
+        else:
+            taken.append((place.left, place.left + wall.stud.thickness.mm))
+            made += pieces
+            low += [] if pieces else [place.key]
+    return made, tuple(no_room), tuple(low)
+
+
+def _opening_at(place: Place, wall: Wall, extents: tuple[Framed, ...]) -> Framed | None:
+    """The opening whose framing this place touches: the layout gives way to it."""
+    right = place.left + wall.stud.thickness.mm
+    return next(
+        (f for f in extents if place.left < f.right - CLEAR and right > f.left + CLEAR), None
+    )
+
+
+def _clashes(place: Place, wall: Wall, taken: list[tuple[float, float]]) -> bool:
+    right = place.left + wall.stud.thickness.mm
+    outside = place.left < -CLEAR or right > wall.run + CLEAR
+    return outside or any(place.left < b - CLEAR and right > a + CLEAR for a, b in taken)

@@ -1,0 +1,66 @@
+"""Keys: the lasting name of everything derived, made from its cause and never from its position.
+
+A key is a path: wall letter, cause (layout, an added stud, an opening), role, place.
+"""
+
+from core.model import Side
+
+SOLE = "sole"
+
+
+def sole(letter: str) -> str:
+    """The key of a wall's sole plate.
+
+    >>> sole("B")
+    'B/sole'
+    """
+    return f"{letter}/{SOLE}"
+
+
+def top(letter: str, segment: int, layer: int) -> str:
+    """The key of a top plate: its segment counted from the left, its layer from the roof down."""
+    return f"{letter}/top/{segment + 1}/{layer + 1}"
+
+
+def end(letter: str, side: Side) -> str:
+    """The key of an end stud."""
+    return f"{letter}/end/{side.value}"
+
+
+def layout(letter: str, place: int) -> str:
+    """The key of the stud at a place of the layout.
+
+    >>> layout("B", 3)
+    'B/layout/3'
+    """
+    return f"{letter}/layout/{place}"
+
+
+def added(letter: str, stud_id: str) -> str:
+    """The key of a stud that stands beside the layout."""
+    return f"{letter}/{stud_id}"
+
+
+def opening(letter: str, opening_id: str) -> str:
+    """The key of an opening."""
+    return f"{letter}/{opening_id}"
+
+
+def beside(letter: str, opening_id: str, role: str, side: Side) -> str:
+    """The key of a king stud or trimmer."""
+    return f"{letter}/{opening_id}/{role}/{side.value}"
+
+
+def across(letter: str, opening_id: str, role: str, layer: int) -> str:
+    """The key of a header or sill; the layer counts from below."""
+    return f"{letter}/{opening_id}/{role}/{layer + 1}"
+
+
+def cripple(letter: str, opening_id: str, where: str, cause: str) -> str:
+    """The key of a cripple `where` = above or below an opening; `cause` is its layout place."""
+    return f"{letter}/{opening_id}/{where}/{cause}"
+
+
+def box(letter: str, box_id: str) -> str:
+    """The key of a box."""
+    return f"{letter}/{box_id}"

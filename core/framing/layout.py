@@ -1,0 +1,73 @@
+"""Where studs stand: the places of the layout, and the person's changes to it."""
+
+import msgspec
+
+from core.framing import keys
+from core.model import Side, Wall
+
+CLEAR = 1e-6
+"""Two members may touch; they overlap when they share more than this, mm."""
+
+
+class Place(msgspec.Struct, frozen=True):
+    """A stud wanted with its left edge at `left`, mm; `cause` is the last part of its key.
+
+    `stated` tells a stud that the person put there from one that the layout put there.
+    """
+
+    key: str
+    cause: str
+    left: float
+    stated: bool = False
+
+
+def layout_lefts(wall: Wall) -> tuple[tuple[int, float], ...]:
+    """The places of the layout as (place, left edge in mm), whether or not a stud ends up there.
+
+    Centres stand at n times the spacing, n = 1, 2, ..., from where layout starts, so that board
+    edges land on them: the first left edge of a 16 in. layout of 1 1/2 in. studs is at 15 1/4 in.
+    A layout from the right end runs the same way to the left.
+    """
+    half, spacing = wall.stud.thickness.mm / 2, wall.layout.spacing.mm
+    hung, run = wall.layout.hung_board.mm, wall.run
+    places = []
+    place = 1
+    while hung + place * spacing + half <= run + CLEAR:
+        centre = hung + place * spacing
+        left = centre - half if wall.layout.start is Side.LEFT else run - centre - half
+        places.append((place, left))
+        place += 1
+    return tuple(places)
+
+
+def stud_places(wall: Wall) -> tuple[Place, ...]:
+    """Every stud wanted between the end studs: layout places with moves and gaps, then additions.
+
+    Layout studs that would overlap an end stud are dropped: the end stud carries the board there.
+    """
+    moved = {m.place: m.left.mm for m in wall.moved}
+    places = []
+    for number, left in layout_lefts(wall):
+        if number in wall.left_out:
+            continue
+        stated = number in moved
+        place = Place(
+            keys.layout(wall.letter, number), f"{number}", moved.get(number, left), stated
+        )
+        if stated or between_ends(wall, left):
+            places.append(place)
+    places += [Place(keys.added(wall.letter, a.id), a.id, a.left.mm, True) for a in wall.added]
+    return tuple(places)
+
+
+def between_ends(wall: Wall, left: float) -> bool:
+    """Whether a stud with this left edge stands clear of both end studs."""
+    thickness = wall.stud.thickness.mm
+    return thickness - CLEAR <= left <= wall.run - 2 * thickness + CLEAR
+
+
+def end_lefts(wall: Wall) -> tuple[tuple[Side, float], ...]:
+    """The left edges of the end studs, flush with the wall's ends; one where both would overlap."""
+    thickness = wall.stud.thickness.mm
+    ends = ((Side.LEFT, 0.0), (Side.RIGHT, wall.run - thickness))
+    return ends if wall.run >= 2 * thickness - CLEAR else ends[:1]

@@ -1,0 +1,99 @@
+"""The value every piece of timber in a wall becomes: outlines, cuts, lengths, and its key."""
+
+import enum
+import math
+
+import msgspec
+
+XY = tuple[float, float]
+"""A point of the elevation, mm: x from the wall's left end, y up from the subfloor."""
+
+
+class Role(enum.Enum):
+    """What a member is in the wall."""
+
+    SOLE_PLATE = "sole plate"
+    TOP_PLATE = "top plate"
+    STUD = "stud"
+    KING = "king stud"
+    TRIMMER = "trimmer"
+    HEADER = "header"
+    SILL = "sill"
+    CRIPPLE = "cripple"
+
+
+LYING = frozenset({Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER, Role.SILL})
+"""Roles whose members lie along the wall instead of standing in it."""
+
+
+class Facet(msgspec.Struct, frozen=True):
+    """One flat of an end cut, as the saw is set from a square cut; radians.
+
+    `mitre` swings the saw across the wide face, positive where the cut rises away from face A;
+    `bevel` tilts the blade with that mitre set, positive where the cut rises to the right.
+    `face_up` says which face of the member lies up on the saw.
+    """
+
+    bevel: float
+    mitre: float
+    face_up: str
+
+    @property
+    def is_square(self) -> bool:
+        """Whether this is a plain square cut, to a hundredth of a degree."""
+        return abs(self.bevel) < math.radians(0.01) and abs(self.mitre) < math.radians(0.01)
+
+
+class Member(msgspec.Struct, frozen=True):
+    """A piece of timber in its place; lengths in mm.
+
+    `near` and `far` are its outlines on face A and on the far face. `edges` are the lengths of its
+    four long edges: of a standing member near left, near right, far left, far right; of a lying
+    one near underside, near top, far underside, far top. `long_point` and `short_point` are the
+    greatest and the least length along the member that the cut leaves, `overall` is tip to tip.
+    `count` pieces alike stand side by side through the wall (the plies of a header on edge).
+    `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
+    """
+
+    key: str
+    role: Role
+    thickness: float
+    width: float
+    near: tuple[XY, ...]
+    far: tuple[XY, ...]
+    edges: tuple[float, float, float, float]
+    long_point: float
+    short_point: float
+    overall: float
+    first_cut: tuple[Facet, ...]
+    last_cut: tuple[Facet, ...]
+    count: int = 1
+
+    @property
+    def left(self) -> float:
+        """The x of its left edge or tip on face A, mm."""
+        return min(x for x, _ in self.near)
+
+    @property
+    def right(self) -> float:
+        """The x of its right edge or tip on face A, mm."""
+        return max(x for x, _ in self.near)
+
+    @property
+    def bottom(self) -> float:
+        """The y of its lowest point on face A, mm."""
+        return min(y for _, y in self.near)
+
+    @property
+    def top(self) -> float:
+        """The y of its highest point on face A, mm."""
+        return max(y for _, y in self.near)
+
+    @property
+    def lies(self) -> bool:
+        """Whether it lies along the wall (plates, header, sill)."""
+        return self.role in LYING
+
+
+SQUARE = (Facet(0.0, 0.0, "any"),)
+"""The end of a member that is simply cut square."""

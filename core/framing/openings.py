@@ -1,0 +1,114 @@
+"""The timber around an opening: kings, trimmers, header, sill, and the cripples of the layout."""
+
+import msgspec
+
+from core.framing import keys
+from core.framing.fit import framed_width, header_rise
+from core.framing.layout import CLEAR, Place
+from core.framing.member import Member, Role
+from core.framing.sticks import flat_line, lying, standing
+from core.model import HeaderKind, Opening, Side, Wall
+from core.roof import RoofLine
+
+Over = tuple[RoofLine, RoofLine]
+"""The undersides of the plates over face A and over the far face."""
+
+
+class Framed(msgspec.Struct, frozen=True):
+    """An opening that fits: its outer edges and the heights its cripples stand between, mm."""
+
+    opening: Opening
+    left: float
+    right: float
+    header_top: float | None
+    sill_bottom: float | None
+
+
+def framed(wall: Wall, opening: Opening) -> Framed:
+    """The extent of an opening's framing, kings included."""
+    left, right = framed_width(wall, opening)
+    has_header = opening.header.kind is not HeaderKind.NONE
+    return Framed(
+        opening,
+        left,
+        right,
+        opening.head.mm + header_rise(opening.header) if has_header else None,
+        opening.sill.mm - wall.stud.thickness.mm if opening.sill.mm > 0 else None,
+    )
+
+
+def around(wall: Wall, opening: Opening, over: Over) -> tuple[Member, ...]:
+    """Kings, trimmers, header and sill of an opening that fits, from left to right."""
+    sides = [_side(wall, opening, side, over) for side in (Side.LEFT, Side.RIGHT)]
+    return (*sides[0], *_header(wall, opening), *_sill(wall, opening), *sides[1])
+
+
+def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Member, ...]:
+    """The cripples that keep the layout at a place within an opening: above it, and below a sill.
+
+    One stands above the header where the header reaches under its whole thickness, one below the
+    sill where it stands clear of both trimmers. A cripple shorter than it is thick is left out:
+    it would split, and there header and plate are nailed to each other.
+    """
+    thickness, opening = wall.stud.thickness.mm, frame.opening
+    made = []
+    if frame.header_top is not None and _within(
+        place.left, thickness, frame.left + thickness, frame.right - thickness
+    ):
+        key = keys.cripple(wall.letter, opening.id, "above", place.cause)
+        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, frame.header_top, over))
+    right = opening.left.mm + opening.width.mm
+    if frame.sill_bottom is not None and _within(place.left, thickness, opening.left.mm, right):
+        key = keys.cripple(wall.letter, opening.id, "below", place.cause)
+        top = flat_line(frame.sill_bottom, wall.run)
+        foot = wall.sole_plate.thickness.mm
+        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot, (top, top)))
+    return tuple(m for m in made if m is not None and m.short_point >= thickness - CLEAR)
+
+
+def _within(left: float, thickness: float, low: float, high: float) -> bool:
+    return left >= low - CLEAR and left + thickness <= high + CLEAR
+
+
+def _side(wall: Wall, opening: Opening, side: Side, over: Over) -> tuple[Member, ...]:
+    """The king and the trimmer of one side, the outer one first on the left, last on the right."""
+    thickness, foot = wall.stud.thickness.mm, wall.sole_plate.thickness.mm
+    edge = opening.left.mm if side is Side.LEFT else opening.left.mm + opening.width.mm
+    outward = -1 if side is Side.LEFT else 1
+    trimmer_left = edge - thickness if side is Side.LEFT else edge
+    head = flat_line(opening.head.mm, wall.run)
+    king_key = keys.beside(wall.letter, opening.id, "king", side)
+    trimmer_key = keys.beside(wall.letter, opening.id, "trimmer", side)
+    king_left = trimmer_left + outward * thickness
+    king = standing(king_key, Role.KING, wall.stud, king_left, foot, over)
+    trimmer = standing(trimmer_key, Role.TRIMMER, wall.stud, trimmer_left, foot, (head, head))
+    pair = (king, trimmer) if side is Side.LEFT else (trimmer, king)
+    return tuple(member for member in pair if member is not None)
+
+
+def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
+    """The header: flat plies lie on each other; plies on edge are one member that counts them."""
+    header, thickness = opening.header, wall.stud.thickness.mm
+    if header.kind is HeaderKind.NONE:
+        return ()
+    left = opening.left.mm - thickness
+    right = opening.left.mm + opening.width.mm + thickness
+    flat = header.kind is HeaderKind.FLAT
+    rise = header.timber.thickness.mm if flat else header.timber.width.mm
+    made = []
+    for layer in range(header.plies if flat else 1):
+        key = keys.across(wall.letter, opening.id, "header", layer)
+        bottom = opening.head.mm + layer * rise
+        ply = lying(key, Role.HEADER, header.timber, left, right, bottom, rise)
+        made.append(ply if flat else msgspec.structs.replace(ply, count=header.plies))
+    return tuple(made)
+
+
+def _sill(wall: Wall, opening: Opening) -> tuple[Member, ...]:
+    """The flat sill between the trimmers of a window."""
+    if opening.sill.mm <= 0:
+        return ()
+    rise = wall.stud.thickness.mm
+    key = keys.across(wall.letter, opening.id, "sill", 0)
+    right = opening.left.mm + opening.width.mm
+    return (lying(key, Role.SILL, wall.stud, opening.left.mm, right, opening.sill.mm - rise, rise),)

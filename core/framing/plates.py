@@ -1,0 +1,123 @@
+"""The sole plate, and the top plates along every slope with their end cuts."""
+
+import math
+
+import msgspec
+
+from core.framing import keys
+from core.framing.cuts import plate_facet
+from core.framing.member import XY, Facet, Member, Role
+from core.framing.sticks import lying
+from core.model import Wall
+from core.roof import RoofLine, Segment, lowered, underside
+from core.roof.line import TOUCH
+
+Slab = tuple[Segment, Segment]
+"""The top and the underside of a plate on one face of the wall."""
+
+
+def sole_plate(wall: Wall) -> Member:
+    """The sole plate, whole from end to end: it is cut out of the doorways once the wall stands."""
+    rise = wall.sole_plate.thickness.mm
+    return lying(keys.sole(wall.letter), Role.SOLE_PLATE, wall.sole_plate, 0.0, wall.run, 0.0, rise)
+
+
+def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
+    """The line that studs reach: the underside of all top plates nailed up under `line`."""
+    return underside(line, wall.top_plate.count * wall.top_plate.timber.thickness.mm)
+
+
+def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
+    """The top plates under the roof lines of face A and of the far face, the uppermost layer first.
+
+    One plate for each segment over face A. Ends are cut plumb at the wall's ends and at steps;
+    where two slopes meet, both plates are cut along the plane that halves the angle between them:
+    it runs from the break of the roof line to the break of the undersides, on both faces.
+    """
+    plates = []
+    for layer in range(wall.top_plate.count):
+        on_near, on_far = (_slabs(wall, line, layer) for line in (near, far))
+        for index, slab in enumerate(on_near):
+            if slab is not None:
+                key = keys.top(wall.letter, index, layer)
+                away = wall.stud.width.mm
+                behind = _behind(near.segments[index], far, on_far, away) or _moved(slab, away)
+                plates.append(_plate(key, wall, slab, behind))
+    return tuple(plates)
+
+
+def _slabs(wall: Wall, line: RoofLine, layer: int) -> tuple[Slab | None, ...]:
+    """The top and the underside of a layer of plates, for each segment of the roof line."""
+    thickness = wall.top_plate.timber.thickness.mm
+    lines = (lowered(line, layer * thickness), lowered(line, (layer + 1) * thickness))
+    return tuple(
+        None if above is None or below is None else (above, below)
+        for above, below in zip(*lines, strict=True)
+    )
+
+
+def _behind(
+    segment: Segment, far: RoofLine, slabs: tuple[Slab | None, ...], away: float
+) -> Slab | None:
+    """The slab on the far face under the same plane; None where that plane ends short of it."""
+    for other, slab in zip(far.segments, slabs, strict=True):
+        here = abs(segment.height + segment.across * away - other.height) <= TOUCH
+        if here and abs(segment.along - other.along) <= 1e-9:
+            return slab
+    return None
+
+
+def _moved(slab: Slab, away: float) -> Slab:
+    """The slab carried square through the wall to the far face."""
+    above, below = (msgspec.structs.replace(s, height=s.height + s.across * away) for s in slab)
+    return above, below
+
+
+def _plate(key: str, wall: Wall, slab: Slab, behind: Slab) -> Member:
+    timber, away = wall.top_plate.timber, wall.stud.width.mm
+    near, far = _outline(slab), _outline(behind)
+    lengths = [
+        math.hypot(1.0, s.along) * (s.right - s.left) for pair in (slab, behind) for s in pair
+    ]
+    return Member(
+        key=key,
+        role=Role.TOP_PLATE,
+        thickness=timber.thickness.mm,
+        width=timber.width.mm,
+        near=near,
+        far=far,
+        edges=(lengths[1], lengths[0], lengths[3], lengths[2]),
+        long_point=max(lengths),
+        short_point=min(lengths),
+        overall=_extent((*near, *far), slab[1].along),
+        first_cut=_end_cut(slab[1], near[0], near[3], far[0], away),
+        last_cut=_end_cut(slab[1], near[1], near[2], far[1], away),
+    )
+
+
+def _outline(slab: Slab) -> tuple[XY, XY, XY, XY]:
+    """The plate's outline on one face: underside left and right, top right and left."""
+    above, below = slab
+    return (
+        (below.left, below.at(below.left)),
+        (below.right, below.at(below.right)),
+        (above.right, above.at(above.right)),
+        (above.left, above.at(above.left)),
+    )
+
+
+def _end_cut(plate: Segment, under: XY, over: XY, behind: XY, away: float) -> tuple[Facet, ...]:
+    """The cut through three corners of a plate's end; `behind` is the far underside corner."""
+    up = (over[0] - under[0], over[1] - under[1], 0.0)
+    back = (behind[0] - under[0], behind[1] - under[1], away)
+    facet = plate_facet(plate, up, back)
+    if facet.is_square:
+        facet = msgspec.structs.replace(facet, face_up="any")
+    return (facet,)
+
+
+def _extent(points: tuple[XY, ...], along: float) -> float:
+    """The length from tip to tip measured along the plate, mm."""
+    run = math.hypot(1.0, along)
+    reaches = [(x + along * y) / run for x, y in points]
+    return max(reaches) - min(reaches)

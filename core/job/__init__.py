@@ -1,0 +1,6 @@
+"""The one pipeline: project to results."""
+
+from core.job.results import Results, WallInputs, WallResult
+from core.job.work import Memo, work_out
+
+__all__ = ["Memo", "Results", "WallInputs", "WallResult", "work_out"]

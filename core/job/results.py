@@ -1,0 +1,68 @@
+"""The results: everything that follows from a project, as frozen values."""
+
+import msgspec
+
+from core.checks import Caution, Severity
+from core.framing import Frame, Mark, PlacedBox
+from core.model import Habits, Project, Wall
+from core.roof import RoofLine
+
+
+class WallInputs(msgspec.Struct, frozen=True):
+    """Everything that a wall's results may depend on, and nothing else.
+
+    `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
+    out from under the roof or has no length. `printed` are labels already on paper, (key, label).
+    """
+
+    wall: Wall
+    near: RoofLine | None
+    far: RoofLine | None
+    habits: Habits
+    printed: tuple[tuple[str, str], ...]
+
+
+class WallResult(msgspec.Struct, frozen=True):
+    """What follows from a wall's inputs; `labels` gives (key, label) of every member."""
+
+    inputs: WallInputs
+    frame: Frame | None
+    marks: tuple[Mark, ...]
+    boxes: tuple[PlacedBox, ...]
+    labels: tuple[tuple[str, str], ...]
+    cautions: tuple[Caution, ...]
+
+    @property
+    def wall(self) -> Wall:
+        """The wall as stated."""
+        return self.inputs.wall
+
+    @property
+    def label_of(self) -> dict[str, str]:
+        """Labels by key."""
+        return dict(self.labels)
+
+
+class Results(msgspec.Struct, frozen=True):
+    """The results of all walls, in the project's order, and the cautions of the job."""
+
+    project: Project
+    walls: tuple[WallResult, ...]
+    cautions: tuple[Caution, ...]
+
+    def wall(self, letter: str) -> WallResult:
+        """The result of the wall with this letter; KeyError if there is none."""
+        for result in self.walls:
+            if result.wall.letter == letter:
+                return result
+        raise KeyError(letter)
+
+    @property
+    def all_cautions(self) -> tuple[Caution, ...]:
+        """The cautions of every wall, then those of the job."""
+        return (*(c for wall in self.walls for c in wall.cautions), *self.cautions)
+
+    @property
+    def buildable(self) -> bool:
+        """Whether everything can be built as stated."""
+        return all(c.severity is not Severity.UNBUILDABLE for c in self.all_cautions)

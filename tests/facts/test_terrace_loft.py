@@ -1,0 +1,165 @@
+"""The terrace loft, worked by hand: metric, 40 degrees, collars at 2300, partition M1.
+
+6400 clear between the points where the rafters' underside meets the deck; tangent 0.83910, cosine
+0.76604. The collars' underside is flat from 2741.0 to 3659.0. M1 runs from 1150 to 5250, so 4100
+long. Studs 38 x 89 at 400, centres at 400 n from the left.
+A plate stands 38 / 0.76604 = 49.6 high under the slope, so a stud is R - 49.6 - 38 long there and
+2300 - 38 - 38 = 2224 under the collars; its edges differ by 38 x 0.83910 = 31.9.
+The purlins break the sloping plates and are not modelled yet, so M1 is taken here as it would be
+without them. All figures are our own arithmetic.
+"""
+
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+import pytest
+
+from core.job import WallResult
+from core.lengths import System, Tape
+from core.model import Opening
+from walls import UK, at_degrees, member, result
+
+TAPE = Tape.usual(System.METRIC)
+SLOPE = (0.0, at_degrees(40))
+ROOM = UK.room(6400, SLOPE, SLOPE, flat=2300, length=8000)
+
+# cause | left edge, right edge | length at the left | at the right | plate | mark on it from its
+#       | low plumb end (a level plate: from the left) to the edge named
+STUDS = """
+end/left  |    0 |   38 |  877 |  909 | 1 |    0 | left
+layout/1  |  381 |  419 | 1197 | 1229 | 1 |  497 | left
+layout/2  |  781 |  819 | 1533 | 1565 | 1 | 1020 | left
+layout/3  | 1181 | 1219 | 1868 | 1900 | 1 | 1542 | left
+layout/4  | 1581 | 1619 | 2204 | 2224 | 1 | 2064 | left
+layout/5  | 1981 | 2019 | 2224 | 2224 | 2 |  376 | left
+layout/6  | 2381 | 2419 | 2224 | 2224 | 2 |  776 | left
+layout/7  | 2781 | 2819 | 1984 | 1952 | 3 | 1672 | right
+layout/8  | 3181 | 3219 | 1648 | 1617 | 3 | 1150 | right
+layout/9  | 3581 | 3619 | 1313 | 1281 | 3 |  628 | right
+layout/10 | 3981 | 4019 |  977 |  945 | 3 |  106 | right
+end/right | 4062 | 4100 |  909 |  877 | 3 |    0 | right
+"""
+ROWS = [[cell.strip() for cell in line.split("|")] for line in STUDS.strip().splitlines()]
+
+
+def partition(*openings: Opening) -> WallResult:
+    return result(ROOM, UK.wall((1150, 4000), (5250, 4000), openings=openings))
+
+
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row[0])
+def test_stud_and_its_mark(row: list[str]) -> None:
+    # At 1600 the edges lie astride the break of the undersides, u = 1604.9; at 2000 and 2400 the
+    # studs stand under the collars: marks 1981 - 1604.9 and 2381 - 1604.9.
+    cause, left, right, at_left, at_right, plate, along, edge = row
+    wall = partition()
+    assert wall.frame is not None
+    stud = member(wall.frame, cause)
+    assert (stud.left, stud.right) == pytest.approx((float(left), float(right)))
+    assert [TAPE.text(e) for e in stud.edges] == [at_left, at_right] * 2
+    (mark,) = [m for m in wall.marks if m.member == stud.key and "/top/" in m.plate]
+    assert (mark.plate, TAPE.text(mark.along), mark.edge.value) == (f"B/top/{plate}/1", along, edge)
+
+
+def test_nothing_else_stands_in_it() -> None:
+    wall = partition()
+    assert wall.frame is not None
+    level = {"top/1/1", "top/2/1", "top/3/1", "sole"}
+    causes = {m.key.removeprefix("B/") for m in wall.frame.members}
+    assert causes == {row[0] for row in ROWS} | level
+    assert wall.cautions == ()
+
+
+def test_the_stud_astride_the_break_has_a_facet_and_a_level_end() -> None:
+    wall = partition()
+    assert wall.frame is not None
+    cuts = member(wall.frame, "layout/4").last_cut
+    assert [round(math.degrees(c.bevel), 2) for c in cuts] == [40.0, 0.0]
+
+
+def test_common_difference_and_step() -> None:
+    # 400 x 0.83910 = 335.6; 400 / 0.76604 = 522.2.
+    wall = partition()
+    assert wall.frame is not None
+    first, second = (member(wall.frame, f"layout/{n}") for n in (1, 2))
+    assert round(second.long_point - first.long_point, 1) == 335.6
+    assert round(first.long_point - first.short_point, 1) == 31.9
+    marks = [m.along for m in wall.marks if m.plate == "B/top/1/1"]
+    assert [round(b - a, 1) for a, b in pairwise(marks[1:])] == [522.2] * 3
+
+
+def test_breaks_and_plates() -> None:
+    # Roof break 2741.0; 0.83910 x - 49.6 = 2262 at x = 2754.9, mirrored 3645.1.
+    wall = partition()
+    assert wall.frame is not None
+    assert wall.inputs.near is not None
+    roof = [round(s.right + 1150, 1) for s in wall.inputs.near.segments[:2]]
+    inner = [round(s.right + 1150, 1) for s in wall.frame.near.segments[:2]]
+    assert roof == [2741.0, 3659.0]
+    assert inner == [2754.9, 3645.1]
+    # Each plate is mitred 20 at the break, half of 40: the sloping ones 2095 along the underside
+    # and 2077 along the top; plumb, 40, at the low end.
+    low, level, high = (member(wall.frame, f"top/{n}/1") for n in (1, 2, 3))
+    for plate in (low, high):
+        assert [TAPE.text(e) for e in plate.edges] == ["2095", "2077"] * 2
+    assert [round(math.degrees(c.bevel), 2) for c in (*low.first_cut, *low.last_cut)] == [40, 20]
+    assert [round(math.degrees(c.bevel), 2) for c in (*high.first_cut, *high.last_cut)] == [
+        -20,
+        -40,
+    ]
+    # 3645.1 - 2754.9 = 890.2 under, 918.0 over; the ends lean towards each other going down.
+    assert [round(e, 1) for e in level.edges] == [890.3, 917.9] * 2
+    assert [round(math.degrees(c.bevel), 2) for c in (*level.first_cut, *level.last_cut)] == [
+        -20,
+        20,
+    ]
+
+
+def test_door_limit() -> None:
+    # The opening is 838 wide, its head 2035 up, a 38 header on it: 2073. The underside of the
+    # plate is as high at x >= 2122.61 / 0.83910 = 2529.7, rounded up; the header ends 38 outside
+    # the opening: 2529.7 + 38 - 1150 = 1417.7.
+    door = UK.opening("door-1", left=1630, width=838, head=2035)
+    frame = partition(door).frame
+    assert frame is not None
+    (placed,) = frame.openings
+    assert placed.fit.fits
+    ((low, _),) = placed.fit.ranges
+    assert math.ceil(low * 10) / 10 == 1417.7
+
+
+def test_door_studs_and_short_studs() -> None:
+    """The door's full-height studs and what stands over the door.
+
+    The practice of the place is one full-height stud each side and no trimmer, which is not
+    modelled. An opening narrower by two studs has its king studs where the door studs stand,
+    1592 and 2468, and its header, 838 long, between them; only its trimmers are not in the table.
+    """
+    door = UK.opening("door-1", left=1668, width=762, head=2035)
+    wall = partition(door)
+    assert wall.frame is not None
+    left, right = (member(wall.frame, f"door-1/king/{side}") for side in ("left", "right"))
+    assert (left.left, left.right, right.left, right.right) == (1592, 1630, 2468, 2506)
+    assert [TAPE.text(e) for e in left.edges[:2]] == ["2213", "2224"]
+    assert [TAPE.text(e) for e in right.edges[:2]] == ["2224", "2215"]
+    assert (len(left.last_cut), len(right.last_cut)) == (2, 2)
+    assert TAPE.text(member(wall.frame, "door-1/header/1").overall) == "838"
+    # Short studs over the door: 2262 - 2073 = 189. Stud 1600 gives way to the door stud.
+    short = [m for m in wall.frame.members if "/above/" in m.key]
+    assert [(m.key, TAPE.text(m.long_point), TAPE.text(m.short_point)) for m in short] == [
+        ("B/door-1/above/5", "189", "189"),
+        ("B/door-1/above/6", "189", "189"),
+    ]
+    assert wall.frame.member("B/layout/4") is None
+    assert wall.cautions == ()
+
+
+def test_moved_and_added_stud_beside_the_purlin() -> None:
+    # The accepted answer to the clash at 381: the stud goes to 392.5 - 430.5 and one is added at
+    # 269.5 - 307.5. R at 1542.5 is 1294.3, less 87.6: 1206.7 and 31.9 more; at 1419.5 it is 1191.1.
+    changed = UK.wall((1150, 4000), (5250, 4000), moved=((1, 392.5),), added=(("extra-1", 269.5),))
+    frame = result(ROOM, changed).frame
+    assert frame is not None
+    for cause, at_left, at_right in (("layout/1", "1207", "1239"), ("extra-1", "1103", "1135")):
+        assert [TAPE.text(e) for e in member(frame, cause).edges[:2]] == [at_left, at_right]
