@@ -3,10 +3,12 @@
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.keys import spoken
 from core.framing.labels import labels
-from core.framing.layout import layout_lefts
+from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
 from core.framing.member import Facet, Member, Role
+from core.framing.openings import lowest_sill
 
 __all__ = [
     "Facet",
@@ -22,6 +24,9 @@ __all__ = [
     "header_rise",
     "labels",
     "layout_lefts",
+    "lowest_sill",
     "marks",
     "place_boxes",
+    "spoken",
+    "wanted_left",
 ]

@@ -10,7 +10,7 @@ from core.model import Box, BoxHeight, Side, Wall
 
 
 class PlacedBox(msgspec.Struct, frozen=True):
-    """A box with its key and edges, mm; `blocked_by` is the key of a member in its way.
+    """A box with its key and edges, mm; `blocked_by` is the key of what is in its way.
 
     `stud` is the key of the member that it is fixed to, None where there is none at that height.
     """
@@ -26,8 +26,28 @@ class PlacedBox(msgspec.Struct, frozen=True):
 
 
 def place_boxes(wall: Wall, frame: Frame) -> tuple[PlacedBox, ...]:
-    """The boxes of a wall; one whose stud is gone stands where it can be seen, at the left end."""
-    return tuple(_place(wall, frame, box) for box in wall.boxes)
+    """The boxes of a wall; one whose stud is gone stands where it can be seen, at the left end.
+
+    What is in a box's way may be a member, the box stated before it, or the end of the wall.
+    """
+    placed: list[PlacedBox] = []
+    for box in wall.boxes:
+        new = _place(wall, frame, box)
+        if new.stud is not None and new.blocked_by is None:
+            new = msgspec.structs.replace(new, blocked_by=_in_the_way(wall, new, placed))
+        placed.append(new)
+    return tuple(placed)
+
+
+def _in_the_way(wall: Wall, box: PlacedBox, before: list[PlacedBox]) -> str | None:
+    """The key of an earlier box in the same place, or of the wall where the box leaves it."""
+    if box.left < -CLEAR or box.right > wall.run + CLEAR:
+        return wall.letter
+    for other in before:
+        beside = other.right <= box.left + CLEAR or other.left >= box.right - CLEAR
+        if not beside and other.bottom < box.top - CLEAR and other.top > box.bottom + CLEAR:
+            return other.key
+    return None
 
 
 def box_bottom(box: Box) -> float:

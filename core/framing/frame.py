@@ -96,6 +96,7 @@ def _studs(
         else:
             pieces = cripples(wall, inside, place, over)
             if not pieces:
+                no_room += [place.key] if place.stated else []
                 continue
         if _clashes(place, wall, taken):
             no_room.append(place.key)

@@ -64,3 +64,12 @@ def cripple(letter: str, opening_id: str, where: str, cause: str) -> str:
 def box(letter: str, box_id: str) -> str:
     """The key of a box."""
     return f"{letter}/{box_id}"
+
+
+def spoken(part_id: str) -> str:
+    """The id of an opening, box or stud as it is said and written on a drawing.
+
+    >>> spoken("access-door-1")
+    'access door 1'
+    """
+    return part_id.replace("-", " ")

@@ -60,6 +60,12 @@ def stud_places(wall: Wall) -> tuple[Place, ...]:
     return tuple(places)
 
 
+def wanted_left(wall: Wall, key: str) -> float | None:
+    """The left edge that the end stud, layout stud or added stud with this key is wanted at, mm."""
+    ends = {keys.end(wall.letter, side): left for side, left in end_lefts(wall)}
+    return {**ends, **{place.key: place.left for place in stud_places(wall)}}.get(key)
+
+
 def between_ends(wall: Wall, left: float) -> bool:
     """Whether a stud with this left edge stands clear of both end studs."""
     thickness = wall.stud.thickness.mm

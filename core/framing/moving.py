@@ -4,7 +4,7 @@ import enum
 
 import msgspec
 
-from core.framing.fit import framed_width
+from core.framing.fit import fit, framed_width
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, layout_lefts
 from core.framing.member import Member, Role
@@ -79,16 +79,16 @@ def opening_move(wall: Wall, frame: Frame, opening_id: str, wanted: float, grip:
     where it fits nowhere it stays put. KeyError if there is no such opening.
     """
     opening = wall.opening(opening_id)
-    placed = next(p for p in frame.openings if p.opening.id == opening_id)
     others = [p.opening for p in frame.openings if p.opening.id != opening_id and p.fit.fits]
-    if not placed.fit.ranges:
+    ranges = fit(wall, opening, (frame.near, frame.far), tuple(others)).ranges
+    if not ranges:
         return Moved(opening.left.mm, Snap.LIMIT)
     beside = 2 * wall.stud.thickness.mm
     lefts = [left for _, left in layout_lefts(wall)]
     kings = [left + beside for left in lefts]
     kings += [left - beside + wall.stud.thickness.mm - opening.width.mm for left in lefts]
     faces = [framed_width(wall, o)[1] + beside for o in others]
-    return _settle(wanted, placed.fit.ranges, ((Snap.LAYOUT, kings), (Snap.FACE, faces)), grip)
+    return _settle(wanted, ranges, ((Snap.LAYOUT, kings), (Snap.FACE, faces)), grip)
 
 
 def box_move(
@@ -179,6 +179,11 @@ def _between_kings(frame: Frame, member: Member) -> tuple[float, float]:
     return carrier.left, carrier.right
 
 
+def _in_doorway(member: Member, side: Side) -> bool:
+    """Whether this side of a member faces into the opening that it trims."""
+    return member.role is Role.TRIMMER and not member.key.endswith(f"/{side.value}")
+
+
 def _sides(wall: Wall, frame: Frame, box: Box) -> list[tuple[Member, Side, float]]:
     """Each side of a stud with room in the wall for the box, and the middle the box would have."""
     studs = [m for m in frame.members if m.role in _CARRIES_A_BOX]
@@ -188,6 +193,7 @@ def _sides(wall: Wall, frame: Frame, box: Box) -> list[tuple[Member, Side, float
             right = edge + box.width.mm
             others = (m for m in studs if m.key != stud.key)
             within = edge >= -CLEAR and right <= wall.run + CLEAR
+            within = within and not _in_doorway(stud, side)
             if within and all(m.right <= edge + CLEAR or m.left >= right - CLEAR for m in others):
                 sides.append((stud, side, (edge + right) / 2))
     return sides

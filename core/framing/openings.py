@@ -33,7 +33,7 @@ def framed(wall: Wall, opening: Opening) -> Framed:
         left,
         right,
         opening.head.mm + header_rise(opening.header) if has_header else None,
-        opening.sill.mm - wall.stud.thickness.mm if opening.sill.mm > 0 else None,
+        opening.sill.mm - wall.stud.thickness.mm if _has_sill(wall, opening) else None,
     )
 
 
@@ -104,9 +104,18 @@ def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
     return tuple(made)
 
 
+def lowest_sill(wall: Wall) -> float:
+    """The least height of a sill whose timber lies clear on the sole plate, mm."""
+    return wall.sole_plate.thickness.mm + wall.stud.thickness.mm
+
+
+def _has_sill(wall: Wall, opening: Opening) -> bool:
+    return opening.sill.mm >= lowest_sill(wall) - CLEAR
+
+
 def _sill(wall: Wall, opening: Opening) -> tuple[Member, ...]:
     """The flat sill between the trimmers of a window."""
-    if opening.sill.mm <= 0:
+    if not _has_sill(wall, opening):
         return ()
     rise = wall.stud.thickness.mm
     key = keys.across(wall.letter, opening.id, "sill", 0)

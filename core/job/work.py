@@ -7,6 +7,9 @@ from core.model import Project, SiteRecord, Wall
 from core.roof import Roof, RoofLine, roof_line, roof_of
 from core.wording import message
 
+_INTO = 0.01
+"""A step from a face into the timber, mm."""
+
 
 class Memo:
     """Results of walls by their inputs, owned by the caller; it keeps those of the last job.
@@ -62,7 +65,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
         marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
         boxes,
         tuple(named.items()),
-        wall_cautions(wall, inputs.near, frame, boxes),
+        wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
     )
 
 
@@ -73,7 +76,9 @@ def _line(roof: Roof, wall: Wall, away: float) -> RoofLine | None:
         return None
     aside = (-(v1 - v0) / wall.run * away, (u1 - u0) / wall.run * away)
     start, end = (u0 + aside[0], v0 + aside[1]), (u1 + aside[0], v1 + aside[1])
+    # Where a face runs exactly under a ridge, what counts is the plane over the timber.
+    toward = _INTO if away == 0.0 else -_INTO
     try:
-        return roof_line(roof, start, end)
+        return roof_line(roof, start, end, toward)
     except ValueError:
         return None

@@ -107,3 +107,20 @@ def test_a_box_whose_stud_is_gone_stands_at_the_left_end() -> None:
     placed, _ = place(box("layout/99", LEFT, 12))
     assert (placed.left, US.of(placed.right)) == pytest.approx((0, 2))
     assert placed.key == "B/box-1"
+
+
+def test_a_box_past_the_end_of_the_wall_is_blocked_by_the_wall() -> None:
+    # The left end stud stands at 0: a box 2 wide on its left side would stand from -2 to 0.
+    placed, messages = place(box("end/left", LEFT, 12))
+    assert (US.of(placed.left), placed.blocked_by, messages) == (-2, "B", ["box.blocked"])
+
+
+@pytest.mark.parametrize(("height", "blocked_by"), [(15, "B/box-1"), (16, None)])
+def test_two_boxes_in_one_place(height: float, blocked_by: str | None) -> None:
+    # The first reaches from 10 to 14; the second, 4 tall about its centre, from 13 or from 14.
+    boxes = (
+        US.box("box-1", "B/layout/1", RIGHT, 12),
+        US.box("box-2", "B/layout/1", RIGHT, height),
+    )
+    found = result(FLAT, US.wall((0, 9), (120, 9), boxes=boxes))
+    assert [b.blocked_by for b in found.boxes] == [None, blocked_by]

@@ -6,7 +6,7 @@ import pytest
 
 from core.framing import Frame, Role, frame_wall
 from core.model import Room, Side, Wall
-from core.roof import Part, Plane, Roof, RoofLine, Segment, roof_line
+from core.roof import Part, Plane, Roof, roof_line
 from walls import US, Pair, frame_of, in_12, member, result
 
 SLOPE = (12.0, in_12(9))
@@ -211,20 +211,11 @@ def test_out_from_under_a_dormer() -> None:
     # A gable of 9 in 12 with its ridge 111 high, and over v = 0 to 60 a shed dormer at 144 - u / 4.
     # At u = 192 the dormer is at 96 and the main roof at 210 - 144 = 66; the step is 60 along the
     # wall. Level along the wall, both slope across it, up toward the ridge on the far side.
-    outline = ((132.0, 0.0), (264.0, 0.0), (264.0, 60.0), (132.0, 60.0))
-    main = Part((Plane(0.75, 0.0, 12.0), Plane(-0.75, 0.0, 210.0)))
-    roof = Roof((main, Part((Plane(-0.25, 0.0, 144.0),), outline)))
-    inch = US.wall((192, 0), (192, 120)).run / 120
-    lines = [roof_line(roof, (u, 0.0), (u, 120.0)) for u in (192.0, 188.5)]
-    near, far = (
-        RoofLine(
-            tuple(
-                Segment(s.left * inch, s.right * inch, s.height * inch, s.along, s.across)
-                for s in line.segments
-            )
-        )
-        for line in lines
-    )
+    inch = US.length(1).mm
+    outline = tuple((u * inch, v * inch) for u, v in ((132, 0), (264, 0), (264, 60), (132, 60)))
+    main = Part((Plane(0.75, 0.0, 12 * inch), Plane(-0.75, 0.0, 210 * inch)))
+    roof = Roof((main, Part((Plane(-0.25, 0.0, 144 * inch),), outline)))
+    near, far = (roof_line(roof, (u * inch, 0.0), (u * inch, 120 * inch)) for u in (192.0, 188.5))
     frame = frame_wall(US.wall((192, 0), (192, 120)), near, far)
     # Plates 1.5462 and 1.875 high: 96 - 1.5462 - 1.5 and 66 - 1.875 - 1.5. Stud 4, 63.25 to 64.75,
     # is past the step; the one added at 59.5 stands astride it and passes under the main roof.

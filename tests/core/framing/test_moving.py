@@ -164,7 +164,7 @@ def moved_box(
         (29.0, "layout/2", Side.LEFT),  # on the left a box begins at 29.25
         (25.0, "layout/2", Side.LEFT),  # 16.75 is further off
         (35.2, "door-1/king/left", Side.LEFT),
-        (41.0, "door-1/trimmer/left", Side.RIGHT),
+        (41.0, "door-1/king/left", Side.LEFT),  # not on the trimmer, in the doorway
         (75.5, "door-1/king/right", Side.RIGHT),
         (2.0, "end/left", Side.RIGHT),
         (-9.0, "end/left", Side.RIGHT),  # not on its outer side, out of the wall

@@ -1,0 +1,85 @@
+"""A wall's elevation: everything that stands in it, its numbers and its two tapes."""
+
+from core.drawing import lengths, lying, rough, strings, tapes, timber
+from core.drawing.elements import Drawing, Element
+from core.drawing.placing import Ground, bounds
+from core.drawing.view import Show, View
+from core.framing import Frame, Mark, Member, Role
+from core.job import WallResult
+from core.wording import Wording
+
+
+def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
+    """The drawing of a wall seen from face A, in model mm; empty if the wall has no frame."""
+    line, frame = result.inputs.near, result.frame
+    if line is None or frame is None:
+        return ()
+    drawing: list[Element] = [
+        *timber.floor(result.wall.run, view),
+        *timber.roof(line, view),
+        *timber.members(_back_to_front(frame.members)),
+    ]
+    for placed in frame.openings:
+        drawing += timber.opening(placed)
+    for box in result.boxes:
+        drawing += timber.box(box)
+    drawing += _texts(result, frame, view, wording)
+    if Show.TAPES in view.shows:
+        sole = sole_marks(result)
+        drawing += tapes.sole_tape(result.wall.run, sole, view, wording)
+        drawing += tapes.top_tapes(frame, line, result.marks, view, wording)
+    if Show.DIMENSIONS in view.shows:
+        below = marks_reach(result, view, wording)
+        drawing += strings.strings(result.wall.run, line, frame, below, view, wording)
+    return tuple(drawing)
+
+
+def marks_reach(result: WallResult, view: View, wording: Wording) -> float:
+    """How far the sole plate's tape and figures reach below the floor, mm on paper."""
+    if Show.TAPES not in view.shows:
+        return 0.0
+    texts = [f"{wording.length(m.along)} {m.letter}" for m in sole_marks(result)]
+    return strings.figures_reach(texts, view)
+
+
+def sole_marks(result: WallResult) -> list[Mark]:
+    """The marks on the sole plate."""
+    return [m for m in result.marks if m.along_top is None]
+
+
+def _texts(result: WallResult, frame: Frame, view: View, wording: Wording) -> list[Element]:
+    """All that is written in the wall; what has the fewest places to stand finds its room first."""
+    ground = _ground(result, frame, view)
+    labels = result.label_of
+    written = {m.key: wording.length(m.long_point) for m in frame.members}
+    drawing: list[Element] = []
+    for placed in frame.openings:
+        drawing += rough.opening_texts(placed, frame, view, wording, ground)
+    if Show.LABELS in view.shows:
+        drawing += lying.beam_texts(frame, labels, view, ground)
+    drawing += lengths.upright_texts(frame, labels, written, view, ground)
+    if Show.LABELS in view.shows:
+        drawing += lying.plate_texts(frame, labels, view, ground)
+    return drawing
+
+
+def _ground(result: WallResult, frame: Frame, view: View) -> Ground:
+    """What stands in the way of texts: upright timber, headers, sills, boxes, heavy outlines."""
+    ground = Ground(400.0)
+    for member in frame.members:
+        if member.near and member.role is not Role.TOP_PLATE:
+            ground.add_timber(bounds(member.near))
+    for box in result.boxes:
+        ground.add_writing((box.left, box.bottom, box.right, box.top))
+    half = view.model(0.5)
+    for placed in frame.openings:
+        if not placed.fit.fits:
+            for left, bottom, right, top in timber.edges(placed):
+                ground.add_timber((left - half, bottom - half, right + half, top + half))
+    return ground
+
+
+def _back_to_front(members: tuple[Member, ...]) -> tuple[Member, ...]:
+    """Plates first, so that what stands between them is drawn over their edges."""
+    plates = (Role.SOLE_PLATE, Role.TOP_PLATE)
+    return tuple(sorted((m for m in members if m.near), key=lambda m: m.role not in plates))

@@ -1,0 +1,91 @@
+"""Labels of the timber that lies: headers, sills and plates, the sole plate's at its tape."""
+
+import math
+from collections.abc import Iterator
+
+import msgspec
+
+from core.drawing.arrange import moved
+from core.drawing.elements import Align, Drawing, Element, Text
+from core.drawing.extent import text_corners
+from core.drawing.leaders import GAP
+from core.drawing.pen import Pen
+from core.drawing.placing import Ground, Rect, bounds
+from core.drawing.tapes import BAND, OFF
+from core.drawing.typeface import cap_height, text_width
+from core.drawing.view import View
+from core.framing import Frame, Member, Role
+
+_STEP = 0.5
+"""Between two places along a member where its label is tried, mm on paper."""
+
+
+def beam_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground) -> Drawing:
+    """The labels of headers and sills along them; one without room is left out.
+
+    They stand on the ground from then on.
+    """
+    beams = [m for m in frame.members if m.role in (Role.HEADER, Role.SILL)]
+    return tuple(text for m in beams for text in _along(m, labels[m.key], view, ground))
+
+
+def plate_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground) -> Drawing:
+    """The labels of top plates along the lowest of each stack, and the sole plate's at its tape.
+
+    They stand on the ground from then on; one without room is left out.
+    """
+    drawing: list[Element] = []
+    for member in frame.members:
+        if member.role is Role.SOLE_PLATE:
+            at = (-view.model(1.5), -view.model(OFF + BAND / 2))
+            text = Text(labels[member.key], at, view.size, Pen.LABEL, member.key, Align.END)
+            drawing.append(msgspec.structs.replace(text, middle=True))
+        elif member.role is Role.TOP_PLATE and (stack := _stack(member, frame)):
+            names = " ".join(labels[m.key] for m in stack)
+            drawing += _along(member, names, view, ground)
+    return tuple(drawing)
+
+
+def _stack(plate: Member, frame: Frame) -> list[Member]:
+    """The plates over each other whose lowest is `plate`, from the roof down; empty for others."""
+    under = plate.key.rsplit("/", 1)[0]
+    stack = [m for m in frame.members if m.role is Role.TOP_PLATE and m.key.startswith(f"{under}/")]
+    return stack if stack[-1] is plate else []
+
+
+def _along(member: Member, label: str, view: View, ground: Ground) -> Drawing:
+    """A label along a lying member, as near to its middle as it finds room; narrow, or nowhere.
+
+    It stands in the member if that is thick enough on paper, else close under it.
+    """
+    (x0, y0), (x1, y1), (_, y2), *_ = member.near
+    angle = math.atan2(y1 - y0, x1 - x0)
+    thick = (y2 - y1) * math.cos(angle)
+    inside = thick >= view.model(cap_height(view.size) + 0.6)
+    drop = -thick / 2 if inside else view.model(GAP + cap_height(view.size) / 2)
+    origin = (x0 + drop * math.sin(angle), y0 - drop * math.cos(angle))
+    length = math.hypot(x1 - x0, y1 - y0)
+    text = Text(label, origin, view.size, Pen.LABEL, member.key, Align.MIDDLE, angle)
+    for narrow in (False, True):
+        text = msgspec.structs.replace(text, narrow=narrow, middle=True)
+        rect = _with_gap(bounds(text_corners(text, view.scale)), view.model(GAP))
+        half = view.model(text_width(label, view.size, narrow=narrow) / 2 + GAP)
+        for along in _from_the_middle(length, half, view.model(_STEP)):
+            by = (along * math.cos(angle), along * math.sin(angle))
+            there = (rect[0] + by[0], rect[1] + by[1], rect[2] + by[0], rect[3] + by[1])
+            if ground.passable(there) if inside else ground.free(there):
+                ground.add_writing(there)
+                return moved((text,), by)
+    return ()
+
+
+def _from_the_middle(length: float, half: float, step: float) -> Iterator[float]:
+    """Places on a member, by turns to either side of its middle, `half` or more from its ends."""
+    for n in range(int((length / 2 - half) / step) + 1):
+        yield length / 2 + n * step
+        yield length / 2 - n * step
+
+
+def _with_gap(rect: Rect, gap: float) -> Rect:
+    """The rectangle widened to its left and right: over and under it the member sets the room."""
+    return rect[0] - gap, rect[1], rect[2] + gap, rect[3]

@@ -1,0 +1,162 @@
+"""The figures of a rough opening, written in it as many as there is room for."""
+
+import math
+import re
+from collections.abc import Iterator
+
+import msgspec
+
+from core.drawing.elements import XY, Align, Drawing, Text
+from core.drawing.extent import text_corners
+from core.drawing.leaders import GAP
+from core.drawing.pen import Pen
+from core.drawing.placing import Ground, bounds
+from core.drawing.typeface import cap_height, text_width
+from core.drawing.view import View
+from core.framing import Frame, PlacedOpening, Role, spoken
+from core.model import Opening
+from core.wording import Wording, message
+
+LINE = 4.5
+"""From one line to the next, mm on paper."""
+
+LABEL, BOTH = 9.0, 14.0
+"""Room kept under the figures in a doorway for a trimmer's label, for label and length, mm."""
+
+MARGIN = 0.5
+"""The least room to either side of the figures, mm on paper."""
+
+KEPT = 2.0
+"""The room beside the figures that other texts keep off, mm on paper."""
+
+Line = tuple[str, bool]
+"""A text, and whether it is bold."""
+
+_KEPT_BLANK = "\N{NO-BREAK SPACE}"
+
+
+def opening_texts(
+    placed: PlacedOpening, frame: Frame, view: View, wording: Wording, ground: Ground
+) -> Drawing:
+    """An opening's name, rough size and head over each other in its middle, between the plates.
+
+    A doorway has no head beside its height. In a narrow opening the texts are broken at their
+    blanks; where all have no room the size stands alone, up the opening if need be. They stand on
+    the ground from then on; empty where there is no room at all.
+    """
+    wide = placed.opening.width.mm * view.scale - 2 * MARGIN
+    choices = tuple(_choices(placed.opening, wording, wide, view.size))
+    for under in (LABEL, 0.0):
+        for lines in choices:
+            texts = _over_each_other(placed, lines, frame, view, view.model(under))
+            if texts and _take(texts, view, ground):
+                return texts
+    text = _upward(placed, _room(placed.opening, frame, view), view, wording)
+    return (text,) if text and _take((text,), view, ground) else ()
+
+
+def _room(stated: Opening, frame: Frame, view: View) -> tuple[float, float]:
+    """The heights between which an opening's figures may stand."""
+    floor = max(m.top for m in frame.members if m.role is Role.SOLE_PLATE)
+    roof = frame.near.lowest(stated.left.mm, stated.left.mm + stated.width.mm)
+    gap = view.model(GAP)
+    return max(stated.sill.mm, floor) + gap, min(stated.head.mm, roof) - gap
+
+
+def _choices(
+    stated: Opening, wording: Wording, wide: float, size: float
+) -> Iterator[tuple[Line, ...]]:
+    """What may be written, the most first, each broken into lines no wider than `wide` on paper."""
+    name, rough, head = _figures(stated, wording)
+    window = stated.sill.mm > 0
+    for figures in ((name, rough, head), (rough, head)) if window else ((name, rough),):
+        broken = [_broken(figure, wide, size) for figure in figures]
+        if all(broken):
+            yield tuple(line for lines in broken for line in lines)
+    if alone := _broken(rough, wide, size):
+        yield tuple(alone)
+
+
+def _figures(stated: Opening, wording: Wording) -> tuple[Line, Line, Line]:
+    """Name, width by height, and the height of the head.
+
+    No length is to be broken at its blanks, nor the number of an opening from its name.
+    """
+
+    def length(mm: float) -> str:
+        return wording.length(mm).replace(" ", _KEPT_BLANK)
+
+    height = length(stated.head.mm - stated.sill.mm)
+    size = message("opening.size", width=length(stated.width.mm), height=height)
+    head = message("opening.head", head=length(stated.head.mm))
+    name = re.sub(r" (\d+)$", rf"{_KEPT_BLANK}\1", spoken(stated.id))
+    return (name, True), (wording.say(size), False), (wording.say(head), False)
+
+
+def _broken(figure: Line, wide: float, size: float) -> list[Line]:
+    """A text broken at its blanks; empty if one of its words is too wide."""
+    text, bold = figure
+    lines: list[str] = []
+    for word in text.split(" "):
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and text_width(longer, size, bold, narrow=True) <= wide:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    fits = all(text_width(line, size, bold, narrow=True) <= wide for line in lines)
+    return [(line, bold) for line in lines] if fits else []
+
+
+def _over_each_other(
+    placed: PlacedOpening, lines: tuple[Line, ...], frame: Frame, view: View, under: float
+) -> tuple[Text, ...]:
+    """The lines in the middle of a window; in a doorway rather low, `under` or more over its foot.
+
+    Empty where they have no room.
+    """
+    low, top = _room(placed.opening, frame, view)
+    high = view.model((len(lines) - 1) * LINE + cap_height(view.size))
+    spare = top - low - high
+    window = placed.opening.sill.mm > 0
+    if spare < (0.0 if window else under):
+        return ()
+    rise = spare / 2 if window else min(max(spare / 2, under), view.model(BOTH))
+    foot = low + rise
+    last = len(lines) - 1
+    return tuple(
+        _text(placed, line, (_middle(placed), foot + (last - n) * view.model(LINE)), view)
+        for n, line in enumerate(lines)
+    )
+
+
+def _upward(
+    placed: PlacedOpening, room: tuple[float, float], view: View, wording: Wording
+) -> Text | None:
+    """The size written up the middle of the opening, if it is long enough that way."""
+    size = _figures(placed.opening, wording)[1]
+    long = view.model(text_width(size[0], view.size, narrow=True))
+    wide = view.model(cap_height(view.size) + 2 * GAP)
+    if room[1] - room[0] < long or placed.opening.width.mm < wide:
+        return None
+    text = _text(placed, size, (_middle(placed), sum(room) / 2), view)
+    return msgspec.structs.replace(text, angle=math.pi / 2, middle=True)
+
+
+def _middle(placed: PlacedOpening) -> float:
+    return placed.opening.left.mm + placed.opening.width.mm / 2
+
+
+def _text(placed: PlacedOpening, line: Line, at: XY, view: View) -> Text:
+    pen = Pen.OPENING if placed.fit.fits else Pen.UNBUILDABLE
+    text, bold = line[0].replace(_KEPT_BLANK, " "), line[1]
+    return Text(text, at, view.size, pen, placed.key, Align.MIDDLE, bold=bold, narrow=True)
+
+
+def _take(texts: tuple[Text, ...], view: View, ground: Ground) -> bool:
+    """Put texts on the ground if no other writing stands there; timber may."""
+    rects = [bounds(text_corners(text, view.scale)) for text in texts]
+    free = all(ground.passable(rect) for rect in rects)
+    kept = view.model(KEPT)
+    for left, bottom, right, top in rects if free else []:
+        ground.add_writing((left - kept, bottom, right + kept, top))
+    return free

@@ -1,0 +1,170 @@
+"""The sheets: one page a wall, its elevation true to a standard scale, its list of members."""
+
+from collections.abc import Callable, Iterator
+from functools import cache
+from itertools import product
+
+import msgspec
+
+from core.drawing.arranging import Arrangement, arrangements
+from core.drawing.elements import XY, Drawing
+from core.drawing.elevation import elevation
+from core.drawing.extent import extent
+from core.drawing.page import Page, Placed
+from core.drawing.paper import Paper, Scale, scales
+from core.drawing.placing import Rect, bounds
+from core.drawing.table import Row, rows
+from core.drawing.title import SheetFacts, title_block
+from core.drawing.view import View
+from core.drawing.writing import broken, column_widths, table
+from core.job import Results, WallResult
+from core.model import Project
+from core.wording import Wording
+
+MARGIN = 8.0
+"""Around what is printed, mm."""
+
+GAP = 4.0
+"""Between elevation, columns of the list, and title strip, mm."""
+
+
+class _Sheet(msgspec.Struct, frozen=True):
+    """What the pages of one wall share."""
+
+    result: WallResult
+    wording: Wording
+    size: XY
+    project: Project
+    rows: tuple[Row, ...]
+    widths: tuple[float, ...]
+
+    @property
+    def title(self) -> str:
+        """The title of its pages."""
+        return f"{self.result.wall.letter} {self.result.wall.name}"
+
+    def area(self) -> Rect:
+        """What the title strip leaves of the page."""
+        width, height = self.size
+        facts = SheetFacts(self.project, "", 1, 1)
+        strip = title_block(self.result, self.wording, width, MARGIN, facts, "").height
+        return (MARGIN, MARGIN + strip + GAP, width - MARGIN, height - MARGIN)
+
+
+class _Unnumbered(msgspec.Struct, frozen=True):
+    """A page before it is known how many there are."""
+
+    sheet: _Sheet
+    placed: tuple[Placed, ...]
+    scale: Scale
+
+    def page(self, facts: SheetFacts) -> Page:
+        """The page with its title strip."""
+        sheet = self.sheet
+        width, height = sheet.size
+        strip = title_block(sheet.result, sheet.wording, width, MARGIN, facts, self.scale.text)
+        return Page(sheet.title, width, height, (*self.placed, _on_paper(strip.drawing)))
+
+
+def sheets(results: Results, wording: Wording, paper: Paper, date: str = "") -> tuple[Page, ...]:
+    """One page for each wall that has a frame; a list too long for it goes on pages behind.
+
+    `date` is printed as given.
+    """
+    walls = [w for w in results.walls if w.frame is not None]
+    project = results.project
+    found = [page for wall in walls for page in _wall_pages(wall, wording, paper, project)]
+    return tuple(
+        page.page(SheetFacts(project, date, number, len(found)))
+        for number, page in enumerate(found, start=1)
+    )
+
+
+def _wall_pages(
+    result: WallResult, wording: Wording, paper: Paper, project: Project
+) -> Iterator[_Unnumbered]:
+    """The pages of a wall; the paper lies the way that shows the wall larger.
+
+    A list too wide for upright paper keeps it lying.
+    """
+    members = result.frame.members if result.frame else ()
+    found = broken(rows(members, result.label_of, wording))
+    widths = column_widths(found, wording)
+    ways = [
+        _Sheet(result, wording, size, project, found, widths)
+        for size in (paper.size, paper.size[::-1])
+        if size == paper.size or sum(widths) <= size[0] - 2 * MARGIN
+    ]
+    at_scale = cache(lambda scale: elevation(result, View(scale.ratio, scale.size), wording))
+    drawn = [(sheet, _drawn(sheet, sheet.area(), at_scale)) for sheet in ways]
+    sheet, (placed, scale, arrangement) = max(
+        drawn, key=lambda d: (bool(d[1][2].columns), d[1][1].ratio)
+    )
+    yield _Unnumbered(sheet, (placed, *_lists(sheet, arrangement)), scale)
+    rest = found if not arrangement.columns else ()
+    while rest:
+        behind, rest = _full_page(sheet, rest, sheet.area())
+        yield _Unnumbered(sheet, behind, scale)
+
+
+def _drawn(
+    sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]
+) -> tuple[Placed, Scale, Arrangement]:
+    """The elevation at the largest standard scale that leaves room for the list on the page.
+
+    Where none does, the elevation stands alone at the largest that fits, a reduced one at need.
+    """
+    every = scales(sheet.project.system)
+    usual = tuple(scale for scale in every if not scale.reduced)
+    together = arrangements(sheet.rows, sum(sheet.widths), area, GAP)
+    alone = (Arrangement(area, ()),)
+    for tried, ways in ((usual, together), (every, alone)):
+        for scale, arrangement in product(tried, ways):
+            last = scale is every[-1]
+            if last or _fits(_timber(sheet.result), scale.ratio, arrangement.space):
+                drawing = at_scale(scale)
+                box = extent(drawing, scale.ratio)
+                if last or _fits(box, scale.ratio, arrangement.space):
+                    return _place(drawing, box, scale, arrangement), scale, arrangement
+    raise AssertionError("the last scale is always taken")
+
+
+def _timber(result: WallResult) -> Rect:
+    """The rectangle around the wall itself: where that does not fit, nothing need be drawn."""
+    line = result.inputs.near
+    return bounds((*(line.points() if line else ()), (0.0, 0.0), (result.wall.run, 0.0)))
+
+
+def _fits(box: Rect, ratio: float, space: Rect) -> bool:
+    wide, high = (box[2] - box[0]) * ratio, (box[3] - box[1]) * ratio
+    return wide <= space[2] - space[0] and high <= space[3] - space[1]
+
+
+def _place(drawing: Drawing, box: Rect, scale: Scale, arrangement: Arrangement) -> Placed:
+    """Centre a drawing in its space."""
+    space = arrangement.space
+    origin = (
+        (space[0] + space[2]) / 2 - scale.ratio * (box[0] + box[2]) / 2,
+        (space[1] + space[3]) / 2 - scale.ratio * (box[1] + box[3]) / 2,
+    )
+    return Placed(drawing, scale.ratio, origin)
+
+
+def _lists(sheet: _Sheet, arrangement: Arrangement) -> tuple[Placed, ...]:
+    return tuple(
+        _on_paper(table(column.rows, sheet.widths, column.corner, sheet.wording))
+        for column in arrangement.columns
+    )
+
+
+def _full_page(
+    sheet: _Sheet, rest: tuple[Row, ...], area: Rect
+) -> tuple[tuple[Placed, ...], tuple[Row, ...]]:
+    """Columns of the list over a whole page, and the rows that are left for the next."""
+    full = arrangements(rest, sum(sheet.widths), area, GAP, whole=True)[0]
+    shown = sum(len(column.rows) for column in full.columns)
+    return _lists(sheet, full), rest[shown:]
+
+
+def _on_paper(drawing: Drawing, origin: XY = (0.0, 0.0)) -> Placed:
+    return Placed(drawing, 1.0, origin)

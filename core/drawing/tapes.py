@@ -1,0 +1,164 @@
+"""The tapes along sole plate and slopes, with the marks on them as a real tape shows them."""
+
+import math
+from collections.abc import Callable
+
+import msgspec
+
+from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
+from core.drawing.pen import Pen
+from core.drawing.placing import spread
+from core.drawing.view import View
+from core.framing import Frame, Mark, Member, Role
+from core.model import Side
+from core.roof import RoofLine, Segment
+from core.roof.line import TOUCH
+from core.wording import Wording
+
+OFF = 1.9
+"""From the timber to the near edge of a tape, mm on paper."""
+
+BAND = 3.0
+"""The width of a tape, mm on paper."""
+
+LEAD = 2.6
+"""The length of the leader from a tape to its figure, mm on paper."""
+
+PITCH, TIGHT, CLOSE = 1.0, 0.86, 0.74
+"""From one figure to the next, by their size: where there is room, at need, and at the least."""
+
+Bend = Callable[[float, float], XY]
+"""From a place along a tape and a distance off the timber to the model point; model mm."""
+
+
+class _Course(msgspec.Struct, frozen=True):
+    """Where a tape lies, model mm: its length, and the angle that leads away from the timber.
+
+    Its figures stay between `low` and `high`, so that they keep off those of the next plate.
+    """
+
+    length: float
+    bend: Bend
+    outward: float
+    low: float = -math.inf
+    high: float = math.inf
+
+
+def sole_tape(wall_run: float, marks: list[Mark], view: View, wording: Wording) -> Drawing:
+    """The tape under the sole plate, its marks, and their running figures below it."""
+
+    def bend(along: float, off: float) -> XY:
+        return along, -off
+
+    places = [(m, m.x) for m in marks]
+    return _tape(_Course(wall_run, bend, -math.pi / 2), places, view, wording)
+
+
+def top_tapes(
+    frame: Frame, line: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording
+) -> Drawing:
+    """A tape over each top plate of the lowest layer, with its marks and running figures."""
+    drawing: list[Element] = []
+    for plate in frame.members:
+        own = [m for m in marks if m.plate == plate.key]
+        if plate.role is Role.TOP_PLATE and own:
+            left = plate.near[0][0]
+            course = _over(plate, line, view)
+            run = course.length / (plate.near[1][0] - left)
+            drawing += _tape(course, [(m, (m.x - left) * run) for m in own], view, wording)
+    return tuple(drawing)
+
+
+def _over(plate: Member, line: RoofLine, view: View) -> _Course:
+    """The course of the tape over a top plate, from break to break of its underside."""
+    left, right = plate.near[0][0], plate.near[1][0]
+    segment = _segment(line, (left + right) / 2)
+    run = math.hypot(1.0, segment.along)
+    over = (-segment.along / run, 1.0 / run)
+
+    def bend(along: float, off: float) -> XY:
+        x = left + along / run
+        return x + over[0] * off, segment.at(x) + over[1] * off
+
+    length, half = (right - left) * run, view.model(view.size * PITCH / 2)
+    first, last = line.segments[0].left, line.segments[-1].right
+    return _Course(
+        length,
+        bend,
+        segment.angle + math.pi / 2,
+        half if left > first + TOUCH else -math.inf,
+        length - half if right < last - TOUCH else math.inf,
+    )
+
+
+def _segment(line: RoofLine, x: float) -> Segment:
+    return next((s for s in line.segments if s.left <= x <= s.right), line.segments[-1])
+
+
+def _tape(
+    course: _Course, marks: list[tuple[Mark, float]], view: View, wording: Wording
+) -> Drawing:
+    """A tape with its ticks, its marks and their figures; each mark with its place along it."""
+    near, far = view.model(OFF), view.model(OFF + BAND)
+    bend, end = course.bend, course.length
+    band = (bend(0.0, near), bend(end, near), bend(end, far), bend(0.0, far))
+    drawing: list[Element] = [Fill(band, Pen.TAPE), Stroke(band, Pen.TAPE, closed=True)]
+    origin = marks[0][0].origin if marks else Side.LEFT
+    for along, share in _ticks(end, origin, view, wording):
+        foot = bend(along, near + (far - near) * (1 - share))
+        drawing.append(Stroke((foot, bend(along, far)), Pen.TAPE))
+    drawing += _marks(course, sorted(marks, key=lambda m: m[1]), view, wording)
+    return tuple(drawing)
+
+
+def _marks(
+    course: _Course, marks: list[tuple[Mark, float]], view: View, wording: Wording
+) -> list[Element]:
+    """Each mark's line across the tape, its tail on the X side, its leader and its figure.
+
+    Figures are written outward from the tape, or toward it where they would stand on their heads.
+    """
+    bend, outward = course.bend, course.outward
+    near, far, tip = (view.model(d) for d in (OFF - 1.2, OFF + BAND, OFF + BAND + LEAD))
+    turned = not -1e-9 <= outward <= math.pi / 2 + 1e-9
+    align = Align.END if turned else Align.START
+    angle = outward + (math.pi if outward < 0 else -math.pi if turned else 0.0)
+    drawing: list[Element] = []
+    for (mark, along), place in zip(marks, _places(course, marks, view), strict=True):
+        tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)
+        flag = (bend(tail, near), bend(along, near), bend(along, far), bend(place, tip))
+        drawing.append(Stroke(flag, Pen.MARK, mark.member))
+        figure = (wording.length(mark.along), mark.letter)
+        text = " ".join(figure if turned else reversed(figure))
+        at = bend(place, tip + view.model(0.8))
+        drawing.append(
+            Text(text, at, view.size, Pen.MARK, mark.member, align, angle, narrow=True, middle=True)
+        )
+    return drawing
+
+
+def _places(course: _Course, marks: list[tuple[Mark, float]], view: View) -> list[float]:
+    """Where along a tape the figures of its marks stand: near them, yet apart from each other.
+
+    Only between two other plates are they set as close as they can be read.
+    """
+    hemmed = math.isfinite(course.high - course.low)
+    wide, least = (view.model(view.size * s) for s in (PITCH, CLOSE if hemmed else TIGHT))
+    room = course.high - course.low if hemmed else course.length
+    gap = min(wide, max(least, room / max(1, len(marks) - 1)))
+    return spread([along for _, along in marks], gap, course.low, course.high)
+
+
+def _ticks(length: float, origin: Side, view: View, wording: Wording) -> list[tuple[float, float]]:
+    """Ticks of a tape as (place, share of its width), no closer than 1.8 mm on paper."""
+    inch = wording.tape.step.unit.value == "in"
+    steps = (25.4, 50.8, 101.6, 304.8) if inch else (10.0, 50.0, 100.0, 500.0)
+    step = next((s for s in steps if s * view.scale >= 1.8), steps[-1])
+    long_every = 304.8 if inch else 100.0 if step < 100.0 else 500.0
+    count = int(length / step + 1e-6)
+    ticks = []
+    for n in range(1, count + 1):
+        share = 0.65 if abs(math.remainder(n * step, long_every)) < 1e-6 else 0.3
+        place = n * step if origin is Side.LEFT else length - n * step
+        ticks.append((place, share))
+    return ticks

@@ -1,0 +1,88 @@
+"""The timber, openings and boxes of a wall, and the roof above and the floor below them."""
+
+import math
+from itertools import pairwise
+
+from core.drawing.elements import XY, Drawing, Element, Fill, Stroke
+from core.drawing.pen import Pen
+from core.drawing.placing import Rect, bounds
+from core.drawing.view import View
+from core.framing import Member, PlacedBox, PlacedOpening, Role
+from core.roof import RoofLine
+
+PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
+
+
+def members(wanted: tuple[Member, ...]) -> Drawing:
+    """Every member's outline on face A, filled by its role, what lies farther back first."""
+    drawing: list[Element] = []
+    for member in wanted:
+        pen = PEN_OF_ROLE[member.role]
+        drawing.append(Fill(member.near, pen, member.key))
+        drawing.append(Stroke(member.near, pen, member.key, closed=True))
+    return tuple(drawing)
+
+
+def opening(placed: PlacedOpening) -> Drawing:
+    """The outline of a rough opening; filled as well where it cannot be built."""
+    outline = _outline(placed)
+    pen = Pen.OPENING if placed.fit.fits else Pen.UNBUILDABLE
+    drawing: list[Element] = [] if placed.fit.fits else [Fill(outline, pen, placed.key)]
+    drawing.append(Stroke(outline, pen, placed.key, closed=True))
+    return tuple(drawing)
+
+
+def edges(placed: PlacedOpening) -> tuple[Rect, ...]:
+    """The four edges of a rough opening, as rectangles without width."""
+    outline = _outline(placed)
+    return tuple(bounds(pair) for pair in pairwise((*outline, outline[0])))
+
+
+def _outline(placed: PlacedOpening) -> tuple[XY, ...]:
+    stated = placed.opening
+    left, right = stated.left.mm, stated.left.mm + stated.width.mm
+    return _corners(left, stated.sill.mm, right, stated.head.mm)
+
+
+def box(placed: PlacedBox) -> Drawing:
+    """A box as a rectangle with an arrowhead that points to the stud it is fixed to."""
+    corners = _corners(placed.left, placed.bottom, placed.right, placed.top)
+    ok = placed.stud is not None and placed.blocked_by is None
+    pen = Pen.BOX if ok else Pen.UNBUILDABLE
+    middle = (placed.bottom + placed.top) / 2
+    quarter = (placed.top - placed.bottom) / 4
+    to_left = placed.box.side.value == "right"
+    tip, tail = (placed.left, placed.right) if to_left else (placed.right, placed.left)
+    waist = (tip + tail) / 2
+    arrow = ((waist, middle + quarter), (tip, middle), (waist, middle - quarter))
+    return (
+        Fill(corners, pen, placed.key),
+        Stroke(corners, pen, placed.key, closed=True),
+        Stroke(arrow, pen, placed.key),
+    )
+
+
+def roof(line: RoofLine, view: View) -> Drawing:
+    """The roof line, and short strokes above it that tell which side is roof."""
+    strokes: list[Element] = [Stroke(line.points(), Pen.ROOF)]
+    spacing, reach = view.model(2.4), view.model(1.6)
+    for segment in line.segments:
+        run = (segment.right - segment.left) * math.hypot(1.0, segment.along)
+        count = max(1, int(run / spacing))
+        for n in range(count):
+            x = segment.left + (n + 0.5) / count * (segment.right - segment.left)
+            start = (x, segment.at(x))
+            angle = segment.angle + math.pi / 4
+            end = (start[0] + reach * math.cos(angle), start[1] + reach * math.sin(angle))
+            strokes.append(Stroke((start, end), Pen.ABOVE_ROOF))
+    return tuple(strokes)
+
+
+def floor(run: float, view: View) -> Drawing:
+    """The floor line, a little longer than the wall."""
+    past = view.model(4.0)
+    return (Stroke(((-past, 0.0), (run + past, 0.0)), Pen.FLOOR),)
+
+
+def _corners(left: float, bottom: float, right: float, top: float) -> tuple[XY, ...]:
+    return ((left, bottom), (right, bottom), (right, top), (left, top))

@@ -1,0 +1,171 @@
+"""Every computed figure of a job as plain data and as JSON text: exact, units named."""
+
+import math
+from typing import Any
+
+import msgspec
+
+from core.checks import Caution
+from core.framing import Facet, Mark, Member, PlacedBox, PlacedOpening, keys
+from core.job import Results, WallResult
+from core.model import Opening, Wall
+from core.output.figures_form import (
+    BoxFigures,
+    CautionFigures,
+    FacetFigures,
+    Figures,
+    MarkFigures,
+    MemberFigures,
+    Nothing,
+    OpeningFigures,
+    WallFigures,
+)
+from core.wording import Wording
+
+XY = tuple[float, float]
+
+
+def write_figures(results: Results, wording: Wording) -> str:
+    """The figures as JSON text, indented by two spaces, with a line break at its end."""
+    encoded = msgspec.json.encode(figures_of(results, wording))
+    return msgspec.json.format(encoded, indent=2).decode() + "\n"
+
+
+def figures(results: Results, wording: Wording) -> dict[str, Any]:
+    """The figures as plain data: lengths in mm, angles in degrees, as `Figures` describes them.
+
+    Cautions are in the words of `wording`; nothing else depends on it.
+
+    Raises:
+        ValueError: when a figure is not finite.
+    """
+    # Through JSON, since the direct way to plain data keeps tuples, which JSON does not have.
+    encoded = msgspec.json.encode(figures_of(results, wording))
+    return msgspec.json.decode(encoded, type=dict[str, Any])
+
+
+def figures_of(results: Results, wording: Wording) -> Figures:
+    """The figures as values, mm and degrees."""
+    return Figures(
+        format="eavewright-figures/1",
+        length_unit="mm",
+        angle_unit="degree",
+        walls=tuple(_wall(result, wording) for result in results.walls),
+        stock=Nothing(),
+        sheets=Nothing(),
+        bays=(),
+        order=(),
+        cautions=_cautions(results.all_cautions, wording),
+    )
+
+
+def _wall(result: WallResult, wording: Wording) -> WallFigures:
+    wall, line, frame = result.wall, result.inputs.near, result.frame
+    labels = result.label_of
+    return WallFigures(
+        name=wall.name,
+        letter=wall.letter,
+        length=_exact(wall.run),
+        roof_line=_points(line.points() if line else ()),
+        members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
+        marks=tuple(_mark(mark) for mark in result.marks),
+        openings=_openings(wall, frame.openings if frame else ()),
+        boxes=tuple(_box(placed) for placed in result.boxes),
+        pieces=(),
+        cautions=_cautions(result.cautions, wording),
+    )
+
+
+def _member(member: Member, label: str) -> MemberFigures:
+    near_left, near_right, far_left, far_right = (_exact(edge) for edge in member.edges)
+    return MemberFigures(
+        key=member.key,
+        label=label,
+        role=member.role,
+        section=(_exact(member.thickness), _exact(member.width)),
+        count=member.count,
+        left=_exact(member.left),
+        bottom=_exact(member.bottom),
+        edges=(near_left, near_right, far_left, far_right),
+        long_point=_exact(member.long_point),
+        short_point=_exact(member.short_point),
+        overall=_exact(member.overall),
+        top_cut=tuple(_facet(facet) for facet in member.last_cut),
+        bottom_cut=tuple(_facet(facet) for facet in member.first_cut),
+        near=_points(member.near),
+        far=_points(member.far),
+    )
+
+
+def _facet(facet: Facet) -> FacetFigures:
+    return FacetFigures(
+        bevel=_exact(math.degrees(facet.bevel)),
+        mitre=_exact(math.degrees(facet.mitre)),
+        face_up=facet.face_up,
+    )
+
+
+def _mark(mark: Mark) -> MarkFigures:
+    return MarkFigures(
+        member=mark.member,
+        plate=mark.plate,
+        letter=mark.letter,
+        edge=mark.edge,
+        origin=mark.origin,
+        x_side=mark.x_side,
+        along_sole=_exact(mark.along_sole),
+        along_top=None if mark.along_top is None else _exact(mark.along_top),
+        x=_exact(mark.x),
+    )
+
+
+def _openings(wall: Wall, placed: tuple[PlacedOpening, ...]) -> tuple[OpeningFigures, ...]:
+    """The openings in their stated order; without a frame none of them fits anywhere."""
+    found = {p.opening.id: p for p in placed}
+    return tuple(_opening(wall, o, found.get(o.id)) for o in wall.openings)
+
+
+def _opening(wall: Wall, opening: Opening, placed: PlacedOpening | None) -> OpeningFigures:
+    ranges = placed.fit.ranges if placed else ()
+    return OpeningFigures(
+        key=keys.opening(wall.letter, opening.id),
+        id=opening.id,
+        kind=opening.kind,
+        left=_exact(opening.left.mm),
+        width=_exact(opening.width.mm),
+        head=_exact(opening.head.mm),
+        sill=_exact(opening.sill.mm),
+        fits=placed is not None and placed.fit.fits,
+        ranges=tuple((_exact(low), _exact(high)) for low, high in ranges),
+    )
+
+
+def _box(placed: PlacedBox) -> BoxFigures:
+    box = placed.box
+    return BoxFigures(
+        key=placed.key,
+        id=box.id,
+        stud=placed.stud,
+        side=box.side,
+        left=_exact(placed.left),
+        bottom=_exact(placed.bottom),
+        width=_exact(box.width.mm),
+        tall=_exact(box.tall.mm),
+        height=_exact(box.height.mm),
+        to=box.to,
+    )
+
+
+def _cautions(cautions: tuple[Caution, ...], wording: Wording) -> tuple[CautionFigures, ...]:
+    return tuple(CautionFigures(c.severity, c.key, wording.say(c.message)) for c in cautions)
+
+
+def _points(points: tuple[XY, ...]) -> tuple[XY, ...]:
+    return tuple((_exact(x), _exact(y)) for x, y in points)
+
+
+def _exact(value: float) -> float:
+    """The number itself; minus zero becomes plain zero, and what is no number is refused."""
+    if not math.isfinite(value):
+        raise ValueError(f"a figure must be a finite number, not {value}")
+    return value + 0.0

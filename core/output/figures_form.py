@@ -1,0 +1,215 @@
+"""The form of the figures: every value that leaves the program, with what it means and its unit.
+
+The JSON Schema in resources/schemas is made from these values, so the two cannot drift apart.
+"""
+
+from typing import Annotated, Literal
+
+import msgspec
+from msgspec import Meta
+
+from core.checks import Severity
+from core.framing import Role
+from core.model import BoxHeight, OpeningKind, Side
+
+Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
+Mm = Annotated[float, Meta(description="A length in mm.")]
+Spot = Annotated[
+    tuple[float, float],
+    Meta(
+        description="A point [x, y], mm: x from the wall's left end seen from face A, y up from"
+        " the subfloor."
+    ),
+]
+Outline = Annotated[
+    tuple[Spot, ...], Meta(description="The corners of an outline, counter-clockwise, mm.")
+]
+
+
+class _Part(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A part of the figures; it has no keys but those described."""
+
+
+class FacetFigures(_Part, frozen=True):
+    """One flat of an end cut, as the saw is set from a square cut."""
+
+    bevel: Annotated[
+        float,
+        Meta(
+            description="Degrees that the blade is tilted with the mitre set; positive where the"
+            " cut rises to the right."
+        ),
+    ]
+    mitre: Annotated[
+        float,
+        Meta(
+            description="Degrees that the saw is swung across the wide face; positive where the"
+            " cut rises away from face A."
+        ),
+    ]
+    face_up: Annotated[
+        str,
+        Meta(
+            description="The face of the member that lies up on the saw: left, right, top,"
+            " underside, or any."
+        ),
+    ]
+
+
+class MemberFigures(_Part, frozen=True):
+    """A piece of timber in its place, and how it is cut."""
+
+    key: Key
+    label: Annotated[str, Meta(description="The label pencilled on the piece: letter and number.")]
+    role: Annotated[Role, Meta(description="What the member is in the wall.")]
+    section: Annotated[
+        tuple[float, float], Meta(description="[thickness, width] of the timber as dressed, mm.")
+    ]
+    count: Annotated[
+        int, Meta(description="Pieces alike that stand side by side through the wall.", ge=1)
+    ]
+    left: Annotated[float, Meta(description="x of its left edge or tip on face A, mm.")]
+    bottom: Annotated[float, Meta(description="y of its lowest point on face A, mm.")]
+    edges: Annotated[
+        tuple[float, float, float, float],
+        Meta(
+            description="Lengths of the four long edges, mm. Of a standing member: near left, near"
+            " right, far left, far right; of a lying one: near underside, near top, far underside,"
+            " far top. Near is face A."
+        ),
+    ]
+    long_point: Annotated[float, Meta(description="The greatest length that the cuts leave, mm.")]
+    short_point: Annotated[float, Meta(description="The least length that the cuts leave, mm.")]
+    overall: Annotated[float, Meta(description="The length from tip to tip, mm.")]
+    top_cut: Annotated[
+        tuple[FacetFigures, ...],
+        Meta(
+            description="The cut of the top end, a facet for each plane it meets. Of a lying"
+            " member (plate, header, sill): the right end."
+        ),
+    ]
+    bottom_cut: Annotated[
+        tuple[FacetFigures, ...],
+        Meta(description="The cut of the bottom end. Of a lying member: the left end."),
+    ]
+    near: Annotated[Outline, Meta(description="The outline on face A, mm.")]
+    far: Annotated[Outline, Meta(description="The outline on the far face, mm.")]
+
+
+class MarkFigures(_Part, frozen=True, rename={"origin": "from"}):
+    """A line across a plate that says where a member stands."""
+
+    member: Annotated[str, Meta(description="The key of the member that the line is for.")]
+    plate: Annotated[str, Meta(description="The key of the plate or header that is marked.")]
+    letter: Annotated[str, Meta(description="The letter written beside the line.")]
+    edge: Annotated[Side, Meta(description="The member's edge that the line stands for.")]
+    origin: Annotated[Side, Meta(description="The plate's end that the tape hooks on.")]
+    x_side: Annotated[
+        Side, Meta(description="The side of the line on which the member and its letter lie.")
+    ]
+    along_sole: Annotated[
+        float, Meta(description="The line's distance along the floor from that end, mm.")
+    ]
+    along_top: Annotated[
+        float | None,
+        Meta(
+            description="Its distance along the underside of the top plate, or along the header,"
+            " mm; null on the sole plate."
+        ),
+    ]
+    x: Annotated[float, Meta(description="Its place from the wall's left end, mm.")]
+
+
+class OpeningFigures(_Part, frozen=True):
+    """A rough opening, and where it fits."""
+
+    key: Key
+    id: Annotated[str, Meta(description="The name of the opening in its wall.")]
+    kind: Annotated[OpeningKind, Meta(description="What is put into it.")]
+    left: Annotated[float, Meta(description="x of its left edge, mm.")]
+    width: Mm
+    head: Annotated[float, Meta(description="Height of its head above the subfloor, mm.")]
+    sill: Annotated[float, Meta(description="Height of its sill above the subfloor, mm.")]
+    fits: Annotated[
+        bool, Meta(description="Whether it can be framed where it is; if not, it is not framed.")
+    ]
+    ranges: Annotated[
+        tuple[tuple[float, float], ...],
+        Meta(description="Ranges [low, high] of the left edge in which it fits, mm."),
+    ]
+
+
+class BoxFigures(_Part, frozen=True):
+    """An electrical box in its place."""
+
+    key: Key
+    id: Annotated[str, Meta(description="The name of the box in its wall.")]
+    stud: Annotated[
+        str | None,
+        Meta(description="The key of the member it is fixed to; null where none stands there."),
+    ]
+    side: Annotated[Side, Meta(description="The side of that member.")]
+    left: Annotated[float, Meta(description="x of its left edge, mm.")]
+    bottom: Annotated[float, Meta(description="y of its lower edge, mm.")]
+    width: Mm
+    tall: Annotated[float, Meta(description="How tall it is, mm.")]
+    height: Annotated[float, Meta(description="The height stated for it, mm.")]
+    to: Annotated[BoxHeight, Meta(description="Which part of the box that height is taken to.")]
+
+
+class CautionFigures(_Part, frozen=True):
+    """Something that cannot be built as stated, or is to be minded."""
+
+    severity: Annotated[Severity, Meta(description="How grave it is.")]
+    key: Annotated[str, Meta(description="The key of what it is about; empty for the job.")]
+    text: Annotated[str, Meta(description="The caution in words.")]
+
+
+class WallFigures(_Part, frozen=True):
+    """A wall with everything in it."""
+
+    name: Annotated[str, Meta(description="The wall's name.")]
+    letter: Annotated[str, Meta(description="The letter that its labels and keys begin with.")]
+    length: Annotated[float, Meta(description="The length of its chalk line, mm.")]
+    roof_line: Annotated[
+        tuple[Spot, ...],
+        Meta(
+            description="The corners of the line overhead on face A from left to right, the"
+            " underside of what the plate is nailed to; two at a step; none where no roof is"
+            " overhead."
+        ),
+    ]
+    members: tuple[MemberFigures, ...]
+    marks: tuple[MarkFigures, ...]
+    openings: tuple[OpeningFigures, ...]
+    boxes: Annotated[
+        tuple[BoxFigures, ...],
+        Meta(description="The boxes; none in a wall that has no frame to fix them to."),
+    ]
+    pieces: Annotated[tuple[()], Meta(description="Pieces of board; none are worked out yet.")]
+    cautions: Annotated[
+        tuple[CautionFigures, ...], Meta(description="The cautions of this wall alone.")
+    ]
+
+
+class Nothing(_Part, frozen=True):
+    """Figures that are promised and not worked out yet."""
+
+
+class Figures(_Part, frozen=True):
+    """Every computed figure of a job: exact, not rounded to the tape."""
+
+    format: Literal["eavewright-figures/1"]
+    length_unit: Annotated[Literal["mm"], Meta(description="The unit of every length.")]
+    angle_unit: Annotated[Literal["degree"], Meta(description="The unit of every angle.")]
+    walls: Annotated[
+        tuple[WallFigures, ...], Meta(description="The walls in the order of the project.")
+    ]
+    stock: Annotated[Nothing, Meta(description="The cut plan; not worked out yet.")]
+    sheets: Annotated[Nothing, Meta(description="The sheet plan; not worked out yet.")]
+    bays: Annotated[tuple[()], Meta(description="Bays; none are worked out yet.")]
+    order: Annotated[tuple[()], Meta(description="The order list; not worked out yet.")]
+    cautions: Annotated[
+        tuple[CautionFigures, ...],
+        Meta(description="All cautions: those of every wall, then those of the job."),
+    ]

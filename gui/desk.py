@@ -1,0 +1,186 @@
+"""The work at hand: project, site record, results, undo, and what is held."""
+
+import msgspec
+from PySide6.QtCore import QObject, Signal
+
+from core.job import Memo, Results, WallResult, work_out
+from core.model import AddedStud, Box, Opening, PrintedLabel, Project, Wall
+from core.storage import Document
+from gui.history import History
+from gui.things import Kind, thing_of
+from gui.wordings import wording_of
+
+
+class Desk(QObject):
+    """The one place that the window's parts read from and write to; Qt only for its signals.
+
+    `project` is what is shown: the committed one, or the one previewed by a drag.
+    """
+
+    changed = Signal()
+    held_changed = Signal()
+    said = Signal(str)
+
+    def __init__(self, document: Document, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._memo = Memo()
+        self.letter: str | None = None
+        self.held: str | None = None
+        self._begin(document)
+
+    def _begin(self, document: Document) -> None:
+        self._history = History(document.project)
+        self._saved_site = self.site = document.site
+        self.letter = document.project.walls[0].letter if document.project.walls else None
+        self.held = None
+        self._show(document.project)
+
+    def start(self, document: Document) -> None:
+        """Puts another document on the desk; nothing of it is unsaved yet."""
+        self._begin(document)
+        self.changed.emit()
+        self.held_changed.emit()
+
+    @property
+    def result(self) -> WallResult | None:
+        """The result of the wall shown."""
+        return self.results.wall(self.letter) if self.letter is not None else None
+
+    @property
+    def wall(self) -> Wall | None:
+        """The wall shown, as stated."""
+        return self.project.wall(self.letter) if self.letter is not None else None
+
+    @property
+    def document(self) -> Document:
+        """What a file would hold: the committed project and the site record."""
+        return Document(self._history.project, self.site)
+
+    def show_wall(self, letter: str) -> None:
+        """Shows another wall; nothing of it is held."""
+        if letter == self.letter:
+            return
+        held = self.held
+        self.project.wall(letter)
+        self._turn_to(letter)
+        self._tell(held_before=held)
+
+    def hold(self, key: str | None) -> None:
+        """Takes hold of the thing with this key in the wall shown; None lets go."""
+        held = key if key is not None and self._holdable(key) else None
+        if held != self.held:
+            self.held = held
+            self.held_changed.emit()
+
+    def preview(self, project: Project) -> None:
+        """Shows a project while something is dragged; undo knows nothing of it."""
+        self._show(project)
+        self.changed.emit()
+
+    def drop_preview(self) -> None:
+        """Goes back to the committed project."""
+        if self.project is not self._history.project:
+            self._after(self._history.project)
+
+    def commit(self, text: str, project: Project) -> None:
+        """Makes a project the one at hand, as one step of undo; equal projects make none."""
+        recorded = self._history.record(text, project)
+        if recorded or self.project is not self._history.project:
+            self._after(self._history.project)
+
+    def undo(self) -> None:
+        """Goes one step back, and shows the wall that it changes."""
+        if self._history.undo():
+            self._follow(self._history.project)
+
+    def redo(self) -> None:
+        """Goes one step forth again, and shows the wall that it changes."""
+        if self._history.redo():
+            self._follow(self._history.project)
+
+    @property
+    def undo_text(self) -> str | None:
+        """What undo would take back."""
+        return self._history.undo_text
+
+    @property
+    def redo_text(self) -> str | None:
+        """What redo would do again."""
+        return self._history.redo_text
+
+    @property
+    def is_clean(self) -> bool:
+        """Whether a file holds the committed project and the site record as they are."""
+        return self._history.is_clean and self.site == self._saved_site
+
+    def saved(self) -> None:
+        """Notes that a file now holds what is at hand."""
+        self._history.saved()
+        self._saved_site = self.site
+        self.changed.emit()
+
+    def record_printed(self) -> None:
+        """Notes that the labels of all walls now stand on paper, so that they stay for good."""
+        known = {p.key for p in self.site.printed}
+        labels = [pair for wall in self.results.walls for pair in wall.labels]
+        new = (PrintedLabel(key, label) for key, label in labels if key not in known)
+        self.site = msgspec.structs.replace(self.site, printed=(*self.site.printed, *new))
+        self._after(self.project)
+
+    def _follow(self, project: Project) -> None:
+        """Shows a project, and the first of its walls that differs if the one shown does not."""
+        before = {wall.letter: wall for wall in self.project.walls}
+        others = [w.letter for w in project.walls if before.get(w.letter) != w]
+        held = self.held
+        if others and self.letter not in others:
+            self._turn_to(others[0])
+        self._after(project, held_before=held)
+
+    def _after(self, project: Project, held_before: str | None = None) -> None:
+        """Shows a project, and lets go of what it no longer has."""
+        held = self.held if held_before is None else held_before
+        self._show(project)
+        if self.held is not None:
+            self.held = self._still(self.held)
+        self._tell(held_before=held)
+
+    def _turn_to(self, letter: str) -> None:
+        """Turns to another wall; nothing of it is held."""
+        self.letter, self.held = letter, None
+
+    def _tell(self, held_before: str | None) -> None:
+        """Tells of a change only when all of it is made."""
+        self.changed.emit()
+        if self.held != held_before:
+            self.held_changed.emit()
+
+    def _show(self, project: Project) -> None:
+        letters = [wall.letter for wall in project.walls]
+        if self.letter not in letters:
+            self.letter = letters[0] if letters else None
+        self.project = project
+        self.wording = wording_of(project)
+        self.results: Results = work_out(project, self.site, self._memo)
+
+    def _holdable(self, key: str) -> bool:
+        """Whether the wall shown has such a thing, framed or not."""
+        result = self.result
+        if result is None:
+            return False
+        stated = [f"{result.wall.letter}/{x.id}" for x in _stated(result.wall)]
+        keys = [key for key, _ in result.labels]
+        frame = result.frame
+        lacking = (*frame.no_room, *frame.too_low) if frame else ()
+        return key in stated or key in keys or key in lacking
+
+    def _still(self, key: str) -> str | None:
+        """The key, or that of its opening where the piece around it is gone; None if both are."""
+        if self._holdable(key):
+            return key
+        thing = thing_of(self.wall, key) if self.wall else None
+        whole = thing is not None and thing.kind is Kind.OPENING
+        return f"{self.letter}/{thing.id}" if thing and whole else None
+
+
+def _stated(wall: Wall) -> tuple[Opening | Box | AddedStud, ...]:
+    return (*wall.openings, *wall.boxes, *wall.added)

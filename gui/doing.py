@@ -1,0 +1,87 @@
+"""What the menus do to the project: each one edit, or a refusal said at the foot."""
+
+from collections.abc import Callable
+
+from core.model import OpeningKind, Project
+from core.wording import message
+from gui.desk import Desk
+from gui.edits import Refusal, add_box, add_opening, add_stud, add_wall, delete_wall, put_back
+from gui.sketcher.keyboard import delete_held
+from gui.things import Kind, thing_of
+
+
+class Doing:
+    """The edits of the menus, on the wall shown and what is held of it."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def delete(self) -> None:
+        """Deletes what is held."""
+        delete_held(self._desk)
+
+    def add_stud(self) -> None:
+        """Adds a stud in the middle of the widest bay, and holds it."""
+        self._add("undo.add-stud", lambda: add_stud(self._desk.project, self._letter), "added")
+
+    def put_back(self) -> None:
+        """Fills the places of the layout that were left empty."""
+        self._do("undo.put-back", lambda: put_back(self._desk.project, self._letter))
+
+    def add_opening(self, kind: OpeningKind) -> None:
+        """Adds an opening near the middle, and holds it."""
+        text = f"undo.add-{kind.value.replace(' ', '-')}"
+        self._add(text, lambda: add_opening(self._desk.project, self._letter, kind), "openings")
+
+    def add_box(self) -> None:
+        """Adds a box on the stud that is held, or near the middle, and holds it."""
+        stud = self._desk.held
+        self._add("undo.add-box", lambda: add_box(self._desk.project, self._letter, stud), "boxes")
+
+    def add_wall(self) -> None:
+        """Adds a wall like the one shown, and shows it."""
+        desk = self._desk
+        spent = frozenset(p.key.partition("/")[0] for p in desk.site.printed)
+        name = desk.wording.word("new.wall")
+        done = self._do("undo.add-wall", lambda: add_wall(desk.project, name, desk.letter, spent))
+        if done:
+            desk.show_wall(desk.project.walls[-1].letter)
+
+    def delete_wall(self) -> None:
+        """Deletes the wall shown."""
+        letter = self._letter
+        text = self._desk.wording.say(message("undo.delete-wall", letter=letter))
+        self._desk.commit(text, delete_wall(self._desk.project, letter))
+
+    @property
+    def can_delete(self) -> bool:
+        """Whether what is held can be deleted."""
+        wall, held = self._desk.wall, self._desk.held
+        thing = thing_of(wall, held) if wall and held else None
+        return thing is not None and thing.kind not in (Kind.END, Kind.PLATE)
+
+    @property
+    def can_put_back(self) -> bool:
+        """Whether the wall shown has places that were left empty."""
+        return self._desk.wall is not None and bool(self._desk.wall.left_out)
+
+    @property
+    def _letter(self) -> str:
+        return self._desk.letter or ""
+
+    def _add(self, text: str, edit: Callable[[], Project], things: str) -> None:
+        """Makes an edit and holds the last of what it added to."""
+        if self._do(text, edit) and self._desk.wall is not None:
+            new = getattr(self._desk.wall, things)[-1]
+            self._desk.hold(f"{self._letter}/{new.id}")
+
+    def _do(self, text: str, edit: Callable[[], Project]) -> bool:
+        words = self._desk.wording
+        try:
+            project = edit()
+        except Refusal as refusal:
+            self._desk.said.emit(words.say(refusal.message))
+            return False
+        self._desk.said.emit("")
+        self._desk.commit(words.word(text), project)
+        return True

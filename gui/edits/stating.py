@@ -1,0 +1,56 @@
+"""Turning what a person types or drags into stated lengths, and naming new things."""
+
+from fractions import Fraction
+from functools import lru_cache
+from itertools import count
+
+import msgspec
+
+from core.job import WallResult, work_out
+from core.lengths import Length, System, Unit
+from core.model import AddedStud, Box, Opening, Project, SiteRecord, Wall
+
+_NEAR = 1e-6
+"""A dragged place this near (mm) to a number that can be written shortly is that number."""
+
+
+def stated(project: Project, length: Length | float) -> Length:
+    """A typed length as it is; a dragged one (mm) in the project's unit."""
+    if isinstance(length, Length):
+        return length
+    return _inches(length) if project.system is System.INCH else _millimetres(length)
+
+
+def _inches(mm: float) -> Length:
+    for parts in (64, 10_000):
+        length = Length.of_inches(Fraction(round(mm / 25.4 * parts), parts))
+        if abs(length.mm - mm) <= _NEAR:
+            return length
+    return Length(mm, Unit.INCH)
+
+
+def _millimetres(mm: float) -> Length:
+    short = round(mm, 4)
+    return Length(short if abs(short - mm) <= _NEAR else mm, Unit.MM)
+
+
+def next_id(wall: Wall, stem: str) -> str:
+    """The first of stem-1, stem-2, ... that nothing in the wall is called."""
+    stated_things: tuple[Opening | Box | AddedStud, ...] = (
+        *wall.openings,
+        *wall.boxes,
+        *wall.added,
+    )
+    taken = {thing.id for thing in stated_things}
+    return next(name for n in count(1) if (name := f"{stem}-{n}") not in taken)
+
+
+def worked(project: Project, letter: str) -> WallResult:
+    """The result of one wall of the project, by itself."""
+    return _result(msgspec.structs.replace(project, walls=(project.wall(letter),)))
+
+
+@lru_cache(maxsize=8)
+def _result(alone: Project) -> WallResult:
+    """Kept for a while: a drag asks about the wall it began with on every frame."""
+    return work_out(alone, SiteRecord()).walls[0]

@@ -1,0 +1,165 @@
+"""Opening, saving and printing: the desk's document and the file it came from."""
+
+import datetime
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+
+from core.drawing.paper import Paper
+from core.lengths import System
+from core.model import SiteRecord
+from core.storage import Document, StorageError, load, save
+from core.wording import Wording, message
+from gui.asking import Ask, Leave
+from gui.desk import Desk
+from gui.edits import new_project
+from gui.outputs import (
+    NothingToShow,
+    OutputError,
+    drawing_bytes,
+    save_output,
+    sheets_bytes,
+)
+
+
+class Files(QObject):
+    """Where the document on the desk is kept, and what is made of it."""
+
+    changed = Signal()
+
+    def __init__(self, desk: Desk, ask: Ask, path: Path | None = None) -> None:
+        super().__init__()
+        self._desk, self._ask = desk, ask
+        self.path = path
+        self.paper: Paper | None = None
+
+    @property
+    def name(self) -> str:
+        """What the document is called: its file, or the project before there is one."""
+        return self.path.name if self.path else self._desk.project.name
+
+    def new(self, system: System) -> bool:
+        """Begins another project, unless unsaved work is in the way."""
+        if not self.may_leave():
+            return False
+        self.path, self.paper = None, None
+        self._desk.start(new_document(system, self._desk.wording))
+        self.changed.emit()
+        return True
+
+    def open(self) -> bool:
+        """Asks for a file and opens it."""
+        if not self.may_leave():
+            return False
+        path = self._ask.open_path(self._folder(), self._desk.wording)
+        return path is not None and self.open_path(path)
+
+    def open_path(self, path: Path) -> bool:
+        """Opens a file; if it cannot be opened, all stays as it was."""
+        try:
+            document = load(path)
+        except StorageError as error:
+            self._ask.tell(str(error), self._desk.wording)
+            return False
+        self.path, self.paper = path, None
+        self._desk.start(document)
+        self.changed.emit()
+        self._say("files.opened", path)
+        return True
+
+    def save(self) -> bool:
+        """Saves to the file it came from, or asks for one."""
+        return self._save_to(self.path) if self.path else self.save_as()
+
+    def save_as(self) -> bool:
+        """Asks for a file and saves to it."""
+        path = self._ask.save_path(self._suggested(".eave"), "filter.eave", self._desk.wording)
+        return path is not None and self._save_to(path)
+
+    def may_leave(self) -> bool:
+        """Whether the document may be left: saved, or given up by the person."""
+        if self._desk.is_clean:
+            return True
+        answer = self._ask.leave(self.name, self._desk.wording)
+        return answer is Leave.DISCARD or (answer is Leave.SAVE and self.save())
+
+    def print_sheets(self) -> bool:
+        """Asks for a file and prints the sheets to it; printed labels then stay for good."""
+        printed = self._export(
+            ".pdf", "filter.pdf", "files.printed", lambda: self._sheets(_today())
+        )
+        if printed:
+            self._desk.record_printed()
+        return printed
+
+    def save_drawing(self) -> bool:
+        """Asks for a file and saves the line drawing to it."""
+        return self._export(
+            ".dxf",
+            "filter.dxf",
+            "files.drawn",
+            lambda: drawing_bytes(self._desk.results, self._desk.wording),
+        )
+
+    @property
+    def paper_used(self) -> Paper:
+        """The paper that sheets are printed on."""
+        return self.paper or Paper.usual(self._desk.project.system)
+
+    def _sheets(self, date: str) -> bytes:
+        return sheets_bytes(self._desk.results, self._desk.wording, self.paper_used, date)
+
+    def _save_to(self, path: Path) -> bool:
+        try:
+            save(path, self._desk.document)
+        except StorageError as error:
+            self._ask.tell(str(error), self._desk.wording)
+            return False
+        self.path = path
+        self._desk.saved()
+        self.changed.emit()
+        self._say("files.saved", path)
+        return True
+
+    def _export(self, suffix: str, filter_id: str, said: str, make: Callable[[], bytes]) -> bool:
+        words = self._desk.wording
+        # What a drag shows is not the project yet.
+        self._desk.drop_preview()
+        path = self._ask.save_path(self._suggested(suffix), filter_id, words)
+        if path is None:
+            return False
+        try:
+            save_output(path, make(), self.path)
+        except StorageError as error:
+            self._ask.tell(str(error), words)
+        except OutputError as error:
+            self._ask.tell(words.say(error.message), words)
+        except NothingToShow:
+            self._ask.tell(words.word("files.nothing"), words)
+        else:
+            self._say(said, path)
+            return True
+        return False
+
+    def _folder(self) -> Path:
+        return self.path.parent if self.path else Path.home()
+
+    def _suggested(self, suffix: str) -> Path:
+        if self.path:
+            return self.path.with_suffix(suffix)
+        kept = (c if c.isalnum() or c in "-_" else "-" for c in self._desk.project.name.lower())
+        return self._folder() / f"{''.join(kept).strip('-') or 'room'}{suffix}"
+
+    def _say(self, message_id: str, path: Path) -> None:
+        self._desk.said.emit(self._desk.wording.say(message(message_id, file=str(path))))
+
+
+def new_document(system: System, words: Wording) -> Document:
+    """A document to begin with."""
+    project = new_project(system, words.word("new.project"), words.word("new.wall"))
+    return Document(project, SiteRecord())
+
+
+def _today() -> str:
+    return datetime.date.today().isoformat()

@@ -1,0 +1,139 @@
+"""The menus: everything that can be done, in words."""
+
+from collections.abc import Callable, Mapping
+from functools import partial
+
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu, QMenuBar
+
+from core.drawing.paper import Paper
+from core.lengths import System
+from core.model import OpeningKind
+from core.wording import message
+from gui.desk import Desk
+from gui.doing import Doing
+from gui.files import Files
+from gui.sketcher.sheet import Sheet
+
+Shortcut = QKeySequence.StandardKey | str | None
+
+
+class Menus:
+    """Fills a menu bar, and keeps what cannot be done greyed out."""
+
+    def __init__(
+        self,
+        bar: QMenuBar,
+        desk: Desk,
+        files: Files,
+        sheet: Sheet,
+        more: Mapping[str, Callable[[], object]],
+    ) -> None:
+        """`more` holds what the window itself does: quit, night, about."""
+        self._bar, self._desk, self._files, self._sheet = bar, desk, files, sheet
+        self._doing = Doing(desk)
+        self._more = more
+        self.actions: dict[str, QAction] = {}
+        self.papers: dict[Paper, QAction] = {}
+        bar.clear()
+        self._file()
+        self._edit()
+        self._view()
+        self._action(self._menu("menu.help"), "action.about", more["about"])
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Follows the desk: what undo would take back, and what can be done."""
+        desk, words = self._desk, self._desk.wording
+        for name, text in (("undo", desk.undo_text), ("redo", desk.redo_text)):
+            action = self.actions[f"action.{name}"]
+            action.setEnabled(text is not None)
+            named = words.say(message(f"action.{name}-named", text=text or ""))
+            action.setText(named if text else words.word(f"action.{name}"))
+        for name in _NEEDS_WALL:
+            self.actions[name].setEnabled(desk.letter is not None)
+        self.actions["action.delete"].setEnabled(self._doing.can_delete)
+        self.actions["action.put-back"].setEnabled(self._doing.can_put_back)
+        self.papers[self._files.paper_used].setChecked(True)
+
+    def _file(self) -> None:
+        menu, files = self._menu("menu.file"), self._files
+        key = QKeySequence.StandardKey
+        self._action(menu, "action.new-inch", lambda: files.new(System.INCH), key.New)
+        self._action(menu, "action.new-metric", lambda: files.new(System.METRIC), "Ctrl+Shift+N")
+        self._action(menu, "action.open", files.open, key.Open)
+        menu.addSeparator()
+        self._action(menu, "action.save", files.save, key.Save)
+        self._action(menu, "action.save-as", files.save_as, "Ctrl+Shift+S")
+        menu.addSeparator()
+        self._action(menu, "action.print", files.print_sheets, key.Print)
+        self._paper(menu)
+        self._action(menu, "action.drawing", files.save_drawing)
+        menu.addSeparator()
+        self._action(menu, "action.quit", self._more["quit"], "Ctrl+Q")
+
+    def _paper(self, menu: QMenu) -> None:
+        words = self._desk.wording
+        papers = menu.addMenu(words.word("menu.paper"))
+        group = QActionGroup(papers)
+        for paper in Paper:
+            action = papers.addAction(words.word(f"paper.{paper.value}"))
+            action.setCheckable(True)
+            action.triggered.connect(partial(self._choose_paper, paper))
+            group.addAction(action)
+            self.papers[paper] = action
+
+    def _choose_paper(self, paper: Paper) -> None:
+        self._files.paper = paper
+
+    def _edit(self) -> None:
+        menu, doing = self._menu("menu.edit"), self._doing
+        key = QKeySequence.StandardKey
+        self._action(menu, "action.undo", self._desk.undo, key.Undo)
+        self._action(menu, "action.redo", self._desk.redo, key.Redo)
+        menu.addSeparator()
+        self._action(menu, "action.delete", doing.delete, key.Delete)
+        menu.addSeparator()
+        self._action(menu, "action.add-stud", doing.add_stud, "Ctrl+1")
+        openings = (OpeningKind.DOOR, OpeningKind.ACCESS_DOOR, OpeningKind.WINDOW)
+        for number, kind in enumerate(openings, start=2):
+            name = f"action.add-{kind.value.replace(' ', '-')}"
+            self._action(menu, name, partial(doing.add_opening, kind), f"Ctrl+{number}")
+        self._action(menu, "action.add-box", doing.add_box, "Ctrl+5")
+        self._action(menu, "action.put-back", doing.put_back)
+        menu.addSeparator()
+        self._action(menu, "action.add-wall", doing.add_wall, "Ctrl+6")
+        self._action(menu, "action.delete-wall", doing.delete_wall)
+
+    def _view(self) -> None:
+        menu, sheet = self._menu("menu.view"), self._sheet
+        key = QKeySequence.StandardKey
+        self._action(menu, "action.fit", sheet.fit, "Ctrl+0")
+        self._action(menu, "action.zoom-in", sheet.zoom_in, key.ZoomIn)
+        self._action(menu, "action.zoom-out", sheet.zoom_out, key.ZoomOut)
+        menu.addSeparator()
+        self._action(menu, "action.night", self._more["night"], "Ctrl+D").setCheckable(True)
+
+    def _menu(self, message_id: str) -> QMenu:
+        return self._bar.addMenu(self._desk.wording.word(message_id))
+
+    def _action(
+        self, menu: QMenu, name: str, do: Callable[[], object], shortcut: Shortcut = None
+    ) -> QAction:
+        action = menu.addAction(self._desk.wording.word(name))
+        # Whether it is checked is of no use to what it does.
+        action.triggered.connect(lambda *_: do())
+        if shortcut is not None:
+            action.setShortcut(QKeySequence(shortcut))
+        self.actions[name] = action
+        return action
+
+
+_NEEDS_WALL = (
+    "action.add-stud",
+    "action.add-door",
+    "action.add-access-door",
+    "action.add-window",
+    "action.add-box",
+    "action.delete-wall",
+)

@@ -1,0 +1,168 @@
+"""The numbers of what is held, in words and figures; no Qt."""
+
+import msgspec
+
+from core.drawing.table import cuts_text, stock_name
+from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
+from core.job import WallResult
+from core.wording import Mm, Wording, message
+from gui.things import Kind, thing_of
+
+
+class Figure(msgspec.Struct, frozen=True):
+    """A number or a few words under a caption; the heroes among them are `large`."""
+
+    caption: str
+    text: str
+    large: bool = False
+
+
+class Numbers(msgspec.Struct, frozen=True):
+    """The name of a thing, what it is, and its figures."""
+
+    name: str
+    what: str
+    figures: tuple[Figure, ...]
+
+
+def numbers_of(result: WallResult, key: str | None, wording: Wording) -> Numbers:
+    """The numbers of the thing with this key; those of the wall if nothing is held."""
+    if key is None:
+        return _wall(result, wording)
+    member = result.frame.member(key) if result.frame else None
+    if member is not None:
+        return _member(result, member, wording)
+    for placed in result.frame.openings if result.frame else ():
+        if placed.key == key:
+            return _opening(placed, wording)
+    for box in result.boxes:
+        if box.key == key:
+            return _box(result, box, wording)
+    return _unframed(result, key, wording)
+
+
+def role_word(role: Role, wording: Wording) -> str:
+    """The trade's word for a role."""
+    return wording.word(f"role.{role.value.replace(' ', '-')}")
+
+
+def _member(result: WallResult, member: Member, wording: Wording) -> Numbers:
+    figures = [
+        *_lengths(member, wording),
+        Figure(wording.word("held.cuts"), cuts_text(member, wording), large=True),
+        *_face_up(member, wording),
+        Figure(wording.word("held.stock"), _stock(member, wording)),
+        *(_mark(result, mark, wording) for mark in result.marks if mark.member == member.key),
+    ]
+    what = role_word(member.role, wording)
+    return Numbers(result.label_of[member.key], what, tuple(figures))
+
+
+def _lengths(member: Member, wording: Wording) -> list[Figure]:
+    long, short = wording.length(member.long_point), wording.length(member.short_point)
+    if long == short:
+        return [Figure(wording.word("held.length"), long, large=True)]
+    figures = [
+        Figure(wording.word("held.long-point"), long, large=True),
+        Figure(wording.word("held.short-point"), short, large=True),
+    ]
+    overall = wording.length(member.overall)
+    if overall != long:
+        figures.append(Figure(wording.word("held.overall"), overall))
+    return figures
+
+
+def _face_up(member: Member, wording: Wording) -> list[Figure]:
+    """Which face lies up on the saw, where it makes a difference."""
+    faces = [f.face_up for f in (*member.first_cut, *member.last_cut) if f.face_up != "any"]
+    texts = [wording.word(f"face.{face}") for face in dict.fromkeys(faces)]
+    return [Figure(wording.word("held.face-up"), " · ".join(texts))] if texts else []
+
+
+def _stock(member: Member, wording: Wording) -> str:
+    name = stock_name(member, wording)
+    return name if member.count == 1 else f"{member.count} × {name}"
+
+
+def _mark(result: WallResult, mark: Mark, wording: Wording) -> Figure:
+    plate = result.frame.member(mark.plate) if result.frame else None
+    caption = role_word(plate.role, wording) if plate else ""
+    label = result.label_of.get(mark.plate, "")
+    text = wording.say(
+        message(
+            "held.mark",
+            along=Mm(mark.along),
+            end=wording.word(f"end.{mark.origin.value}"),
+            letter=mark.letter,
+            side=wording.word(f"side.{mark.x_side.value}"),
+        )
+    )
+    return Figure(wording.say(message("held.mark-on", plate=caption, label=label)), text)
+
+
+def _opening(placed: PlacedOpening, wording: Wording) -> Numbers:
+    opening = placed.opening
+    height = opening.head.mm - opening.sill.mm
+    size = message("opening.size", width=Mm(opening.width.mm), height=Mm(height))
+    figures = [
+        Figure(wording.word("held.rough-opening"), wording.say(size), large=True),
+        Figure(wording.word("held.left-edge"), wording.length(opening.left.mm), large=True),
+        Figure(wording.word("held.fits"), _ranges(placed, wording)),
+    ]
+    kind = wording.word(f"kind.{opening.kind.value.replace(' ', '-')}")
+    return Numbers(spoken(opening.id), kind, tuple(figures))
+
+
+def _ranges(placed: PlacedOpening, wording: Wording) -> str:
+    texts = [
+        wording.say(message("opening.range", low=Mm(low), high=Mm(high)))
+        for low, high in placed.fit.ranges
+    ]
+    return "\n".join(texts) or wording.word("held.fits-nowhere")
+
+
+def _box(result: WallResult, placed: PlacedBox, wording: Wording) -> Numbers:
+    box = placed.box
+    stud = result.label_of.get(box.stud, wording.word("held.no-stud"))
+    where = message("held.box-on", stud=stud, side=wording.word(f"side.{box.side.value}"))
+    figures = [
+        Figure(wording.word(f"held.height-{box.to.value}"), wording.length(box.height.mm), True),
+        Figure(wording.word("held.box-stud"), wording.say(where), large=True),
+        Figure(wording.word("held.box-edges"), _span(placed.left, placed.right, wording)),
+        Figure(wording.word("held.box-heights"), _span(placed.bottom, placed.top, wording)),
+    ]
+    return Numbers(spoken(box.id), wording.word("kind.box"), tuple(figures))
+
+
+def _span(low: float, high: float, wording: Wording) -> str:
+    return wording.say(message("opening.range", low=Mm(low), high=Mm(high)))
+
+
+def _unframed(result: WallResult, key: str, wording: Wording) -> Numbers:
+    """A stated thing that could not be framed: only what it is."""
+    thing = thing_of(result.wall, key)
+    word = "kind.box" if thing and thing.kind is Kind.BOX else "role.stud"
+    named = spoken(key.partition("/")[2])
+    if thing and thing.kind is Kind.OPENING:
+        kind = result.wall.opening(thing.id).kind.value.replace(" ", "-")
+        word, named = f"kind.{kind}", spoken(thing.id)
+    return Numbers(named, wording.word(word), ())
+
+
+def _wall(result: WallResult, wording: Wording) -> Numbers:
+    wall = result.wall
+    figures = [Figure(wording.word("held.length"), wording.length(wall.run), large=True)]
+    studs = [m for m in result.frame.members if m.role is Role.STUD] if result.frame else []
+    if studs:
+        longest = max(studs, key=lambda m: m.long_point)
+        shortest = min(studs, key=lambda m: m.long_point)
+        figures += [
+            Figure(wording.word("held.studs"), str(len(studs)), large=True),
+            Figure(wording.word("held.longest"), _labelled(result, longest, wording)),
+            Figure(wording.word("held.shortest"), _labelled(result, shortest, wording)),
+        ]
+    return Numbers(wall.letter, wall.name, tuple(figures))
+
+
+def _labelled(result: WallResult, member: Member, wording: Wording) -> str:
+    return f"{result.label_of[member.key]}  {wording.length(member.long_point)}"

@@ -1,0 +1,24 @@
+"""Opening the window: the only part of the command line that needs Qt."""
+
+import sys
+from pathlib import Path
+
+from core.lengths import System
+from core.storage import Document, load
+from gui.desk import Desk
+from gui.files import new_document
+from gui.sketcher.fonts import load as load_fonts
+from gui.window import Window, application, theme_of
+from gui.wordings import plain_wording
+
+
+def open_window(path: Path | None) -> int:
+    """The exit code when the window is closed; StorageError if the file cannot be opened."""
+    document: Document = load(path) if path else new_document(System.INCH, plain_wording())
+    app = application(sys.argv[:1])
+    load_fonts()
+    window = Window(Desk(document), theme_of(app), path.absolute() if path else None)
+    window.resize(window.sizeHint())
+    window.show()
+    window.sheet.setFocus()
+    return app.exec()

@@ -1,0 +1,1 @@
+"""The side panels: typed, exact fields for what is held, its numbers, and the cautions."""

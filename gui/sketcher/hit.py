@@ -1,0 +1,117 @@
+"""What lies under a point of the wall, and the outlines of things; model mm, no Qt."""
+
+import math
+from collections.abc import Iterable
+
+from core.framing import PlacedOpening
+from core.job import WallResult
+from core.model import Opening
+from gui.sketcher.camera import XY
+from gui.things import thing_of
+
+Outline = tuple[XY, ...]
+
+_Named = tuple[str, Outline]
+
+
+def hit(result: WallResult, point: XY, reach: float) -> str | None:
+    """The key of what lies under a point, `reach` mm being near enough; None on bare paper.
+
+    Boxes lie over openings, openings over timber. What is struck squarely comes before what is
+    merely near, and of that the nearest.
+    """
+    boxes = [(p.key, rectangle(p.left, p.bottom, p.right, p.top)) for p in result.boxes]
+    openings = [(p.key, opening_outline(p.opening)) for p in _openings(result)]
+    timber = _timber(result)
+    for things in (boxes, openings, timber):
+        found = _nearest(things, point, 0.0)
+        if found is not None:
+            return found
+    return _nearest(boxes, point, reach) or _nearest((*timber, *openings), point, reach)
+
+
+def outline(result: WallResult, key: str) -> Outline | None:
+    """The outline of the thing with this key, mm; None if the wall shows no such thing."""
+    for box in result.boxes:
+        if box.key == key:
+            return rectangle(box.left, box.bottom, box.right, box.top)
+    for placed in _openings(result):
+        if placed.key == key:
+            return opening_outline(placed.opening)
+    member = result.frame.member(key) if result.frame else None
+    return member.near if member else None
+
+
+def kin(result: WallResult, key: str) -> tuple[str, ...]:
+    """The keys of all that moves together with this one: an opening and the timber around it."""
+    thing = thing_of(result.wall, key)
+    keys = (*(p.key for p in _openings(result)), *(key for key, _ in result.labels))
+    alike = tuple(k for k in keys if thing is not None and thing_of(result.wall, k) == thing)
+    return alike or (key,)
+
+
+def rectangle(left: float, bottom: float, right: float, top: float) -> Outline:
+    """The corners of an upright rectangle, from the lower left one counter-clockwise."""
+    return (left, bottom), (right, bottom), (right, top), (left, top)
+
+
+def opening_outline(opening: Opening) -> Outline:
+    """The corners of the rough opening."""
+    left, right = opening.left.mm, opening.left.mm + opening.width.mm
+    return rectangle(left, opening.sill.mm, right, opening.head.mm)
+
+
+def distance(shape: Outline, point: XY) -> float:
+    """How far a point lies from an outline's area, mm; 0 within it and on its edge."""
+    sides = list(zip(shape, (*shape[1:], *shape[:1]), strict=True))
+    if _within(sides, point):
+        return 0.0
+    return min(_to_side(a, b, point) for a, b in sides)
+
+
+def _nearest(things: Iterable[_Named], point: XY, reach: float) -> str | None:
+    """The key of the nearest thing within reach; of equals the last, which is drawn on top."""
+    best: tuple[float, str] | None = None
+    for key, shape in things:
+        away = distance(shape, point) if _close(shape, point, reach) else math.inf
+        if away <= reach and (best is None or away <= best[0]):
+            best = (away, key)
+    return best[1] if best else None
+
+
+def _close(shape: Outline, point: XY, reach: float) -> bool:
+    """Whether the point is near the rectangle around a shape: quick, and most are not."""
+    x, y = point
+    xs, ys = [p[0] for p in shape], [p[1] for p in shape]
+    beside = x < min(xs) - reach or x > max(xs) + reach
+    return not beside and min(ys) - reach <= y <= max(ys) + reach
+
+
+def _openings(result: WallResult) -> tuple[PlacedOpening, ...]:
+    return result.frame.openings if result.frame else ()
+
+
+def _timber(result: WallResult) -> list[_Named]:
+    """The outlines of all timber, plates first, as they are drawn."""
+    members = result.frame.members if result.frame else ()
+    standing_last = sorted((m for m in members if m.near), key=lambda m: not m.lies)
+    return [(m.key, m.near) for m in standing_last]
+
+
+def _within(sides: list[tuple[XY, XY]], point: XY) -> bool:
+    """Whether a ray to the right crosses the sides an odd number of times."""
+    x, y = point
+    crossings = 0
+    for (x0, y0), (x1, y1) in sides:
+        if (y0 > y) != (y1 > y) and x < x0 + (y - y0) / (y1 - y0) * (x1 - x0):
+            crossings += 1
+    return crossings % 2 == 1
+
+
+def _to_side(a: XY, b: XY, point: XY) -> float:
+    """How far a point lies from a side, mm."""
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    squared = dx * dx + dy * dy
+    along = ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / squared if squared else 0.0
+    share = min(max(along, 0.0), 1.0)
+    return math.dist(point, (a[0] + share * dx, a[1] + share * dy))

@@ -1,0 +1,126 @@
+"""What the keys do on the sheet: push what is held, take back, delete, fit, zoom."""
+
+from typing import Protocol
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+
+from core.wording import message
+from gui.desk import Desk
+from gui.edits import Refusal, delete
+from gui.sketcher.gestures import Nudge
+from gui.sketcher.pulls import name_of, step_of
+from gui.sketcher.wheel import ZOOM
+
+Key = Qt.Key
+
+_ARROWS = {
+    int(Key.Key_Left): (-1, 0),
+    int(Key.Key_Right): (1, 0),
+    int(Key.Key_Up): (0, 1),
+    int(Key.Key_Down): (0, -1),
+}
+
+_SHOVE_PX = 40.0
+"""How far an arrow key shoves the paper when nothing is held."""
+
+
+class Board(Protocol):
+    """What the keys work on."""
+
+    desk: Desk
+
+    def fit(self) -> None:
+        """Show the whole wall."""
+
+    def zoom(self, factor: float) -> None:
+        """Look nearer or from farther away."""
+
+    def shove(self, right: float, down: float) -> None:
+        """Shove the paper, px."""
+
+
+class Keys:
+    """The keys' state: a run of arrow keys between the first press and the last release."""
+
+    def __init__(self, board: Board) -> None:
+        self._board = board
+        self.nudge: Nudge | None = None
+
+    def press(self, event: QKeyEvent) -> bool:
+        """Do what the key stands for; False if it stands for nothing here."""
+        key = event.key()
+        if key in _ARROWS:
+            large = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
+            self._arrow(_ARROWS[key], large=large)
+        elif key == Key.Key_F:
+            self._board.fit()
+        elif key in (Key.Key_Plus, Key.Key_Equal):
+            self._board.zoom(ZOOM)
+        elif key == Key.Key_Minus:
+            self._board.zoom(1 / ZOOM)
+        elif key in (Key.Key_Delete, Key.Key_Backspace):
+            self.settle()
+            delete_held(self._board.desk)
+        elif key in (Key.Key_PageDown, Key.Key_PageUp):
+            self.settle()
+            hold_next(self._board.desk, 1 if key == Key.Key_PageDown else -1)
+        else:
+            return False
+        return True
+
+    def release(self, event: QKeyEvent) -> None:
+        """A key is up: a run of arrow keys is over."""
+        if event.key() in _ARROWS and not event.isAutoRepeat():
+            self.settle()
+
+    def settle(self) -> None:
+        """Make the run of arrow keys one edit."""
+        nudge, self.nudge = self.nudge, None
+        if nudge is not None:
+            nudge.release()
+
+    def escape(self) -> bool:
+        """Take back the run of arrow keys; False if there is none."""
+        nudge, self.nudge = self.nudge, None
+        if nudge is not None:
+            nudge.drop()
+        return nudge is not None
+
+    def _arrow(self, way: tuple[int, int], *, large: bool) -> None:
+        desk = self._board.desk
+        if desk.held is None:
+            self._board.shove(-way[0] * _SHOVE_PX, way[1] * _SHOVE_PX)
+            return
+        self.nudge = self.nudge or Nudge.of(desk)
+        if self.nudge is None:
+            desk.said.emit(desk.wording.say(message("drag.stays")))
+        else:
+            self.nudge.push(*way, step_of(desk.project.habits.tape, large=large))
+
+
+def delete_held(desk: Desk) -> None:
+    """Delete what is held, as one edit; what goes only with its wall is refused."""
+    result, key = desk.result, desk.held
+    if result is None or key is None:
+        return
+    try:
+        project = delete(desk.project, result.wall.letter, key)
+    except Refusal as refusal:
+        desk.said.emit(desk.wording.say(refusal.message))
+        return
+    desk.commit(desk.wording.say(message("drag.delete", what=name_of(result, key))), project)
+
+
+def hold_next(desk: Desk, direction: int) -> None:
+    """Take hold of the next thing to the right (1) or left (-1); from nothing, of the first."""
+    result = desk.result
+    if result is None or result.frame is None:
+        return
+    places = [(m.left, m.bottom, m.key) for m in result.frame.members if not m.lies]
+    places += [(box.left, box.bottom, box.key) for box in result.boxes]
+    keys = [key for _, _, key in sorted(places)]
+    if not keys:
+        return
+    at = keys.index(desk.held) if desk.held in keys else -1 if direction > 0 else 0
+    desk.hold(keys[(at + direction) % len(keys)])

@@ -1,0 +1,228 @@
+"""The sheet of paper in the window: it shows a wall and lets the person take hold of it."""
+
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import (
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from gui.desk import Desk
+from gui.sketcher import cursors
+from gui.sketcher.camera import XY, Camera
+from gui.sketcher.keyboard import Keys
+from gui.sketcher.layers import Layers, Scene
+from gui.sketcher.overlay import Chalk, paint_held, paint_hover, paint_note
+from gui.sketcher.paint import Ink
+from gui.sketcher.pointer import Pointer
+from gui.sketcher.pulls import take
+from gui.sketcher.sight import Sight
+from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
+from gui.sketcher.words import sheet_name, why_bare
+from gui.theme import Theme
+
+
+class Sheet(QWidget):
+    """One wall on one sheet of paper; what is done with it goes to the desk."""
+
+    def __init__(self, desk: Desk, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.desk = desk
+        self._ink = Ink(theme, self.density)
+        self._sight = Sight(desk)
+        self._layers = Layers()
+        self._pointer = Pointer(self)
+        self._keys = Keys(self)
+        self._space = False
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        # The paper covers every px, so Qt need not wipe first.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        desk.changed.connect(self._on_changed)
+        desk.held_changed.connect(self.update)
+        self._on_changed()
+
+    @property
+    def density(self) -> float:
+        """px for each mm on paper."""
+        return self.logicalDpiX() / 25.4
+
+    @property
+    def camera(self) -> Camera:
+        """How the wall is looked at."""
+        return self._sight.camera
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is being dragged or pushed, so that an Escape would take it back."""
+        return self._pointer.drag is not None or self._keys.nudge is not None
+
+    def set_theme(self, theme: Theme) -> None:
+        """Draw by day or by night."""
+        self._ink = Ink(theme, self.density)
+        self.update()
+
+    def look(self, camera: Camera) -> None:
+        """Look at the wall another way."""
+        self._sight.look(camera)
+        self.update()
+
+    def fit(self) -> None:
+        """Show the whole wall, and go on doing so."""
+        self._sight.fit(self._size(), self.density)
+        self.update()
+
+    def zoom(self, factor: float) -> None:
+        """Look nearer or from farther away, about the middle."""
+        self.look(self.camera.zoomed(factor, (self.width() / 2, self.height() / 2)))
+
+    def zoom_in(self) -> None:
+        """Look one step nearer."""
+        self.zoom(ZOOM)
+
+    def zoom_out(self) -> None:
+        """Look from one step farther away."""
+        self.zoom(1 / ZOOM)
+
+    def shove(self, right: float, down: float) -> None:
+        """Shove the paper, px."""
+        self.look(self.camera.panned(right, down))
+
+    def scene(self) -> Scene:
+        """What the sheet shows, without the chalk."""
+        drawing = self._sight.drawing(self.density)
+        return Scene(drawing, self.camera, self._ink, self.size(), self.devicePixelRatioF())
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        return QSize(960, 640)
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        return QSize(240, 160)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
+        painter = QPainter(self)
+        scene = self.scene()
+        self._layers.paint(painter, scene, live=self.busy)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._chalk(painter, scene)
+        painter.end()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        super().resizeEvent(event)
+        self._sight.follow(self._size(), self.density, resized=True)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        if self._pointer.pressed:
+            return
+        self._keys.settle()
+        middle = event.button() is Qt.MouseButton.MiddleButton
+        if middle or (self._space and event.button() is Qt.MouseButton.LeftButton):
+            self._pointer.press_paper(place(event.position()))
+        elif event.button() is Qt.MouseButton.LeftButton:
+            self._pointer.press(place(event.position()))
+        self._refresh()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        free = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        before = self._pointer.hover
+        self._pointer.move(place(event.position()), free=free)
+        if before != self._pointer.hover:
+            self.update()
+        self._point()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        if event.buttons() & (Qt.MouseButton.LeftButton | Qt.MouseButton.MiddleButton):
+            return
+        self._pointer.release()
+        self._refresh()
+
+    def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
+        super().leaveEvent(event)
+        self._pointer.leave()
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+        super().focusOutEvent(event)
+        self._space = False
+        self._keys.settle()
+        self.update()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+        self.look(wheeled(self.camera, event))
+        event.accept()
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ShortcutOverride and (self.busy or self._pointer.pressed):
+            # An undo in the middle of a drag would pull the wall from under it.
+            event.accept()
+            return True
+        if isinstance(event, QNativeGestureEvent):
+            self.look(pinched(self.camera, event))
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        if event.key() == Qt.Key.Key_Escape:
+            self._escape()
+        elif self._pointer.pressed:
+            return
+        elif event.key() == Qt.Key.Key_Space:
+            self._space = True
+        elif not self._keys.press(event):
+            super().keyPressEvent(event)
+        self._refresh()
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = False
+        self._keys.release(event)
+        self._refresh()
+
+    def _escape(self) -> None:
+        """Take back what is being done; else let go of what is held."""
+        if not (self._pointer.escape() or self._keys.escape()):
+            self.desk.hold(None)
+
+    def _on_changed(self) -> None:
+        if not self.busy:
+            self._sight.follow(self._size(), self.density)
+        self.setAccessibleName(sheet_name(self.desk))
+        self.update()
+
+    def _refresh(self) -> None:
+        self._point()
+        self.update()
+
+    def _point(self) -> None:
+        """Give the pointer the shape of what it can do here."""
+        result, project = self.desk.result, self.desk.project
+        drag = self._pointer.drag
+        if self._pointer.panning:
+            shape = Qt.CursorShape.ClosedHandCursor
+        elif self._space:
+            shape = Qt.CursorShape.OpenHandCursor
+        else:
+            shape = cursors.over(project, result, drag.key if drag else self._pointer.hover)
+        self.setCursor(shape)
+
+    def _chalk(self, painter: QPainter, scene: Scene) -> None:
+        result, held, hover = self.desk.result, self.desk.held, self._pointer.hover
+        if result is None or result.frame is None:
+            paint_note(painter, self.rect(), why_bare(self.desk), self._ink)
+            return
+        chalk = Chalk(result, scene.drawing, scene.camera, scene.ink)
+        if held is not None:
+            movable = take(self.desk.project, result, held) is not None
+            paint_held(painter, chalk, held, movable=movable)
+        if hover is not None and hover != held:
+            paint_hover(painter, chalk, hover)
+
+    def _size(self) -> XY:
+        return float(self.width()), float(self.height())

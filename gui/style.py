@@ -1,0 +1,99 @@
+"""The style sheet of the window, from the same colours as the sheet of paper."""
+
+from PySide6.QtGui import QColor, QPalette
+
+from core.drawing.typeface import FAMILY
+from gui.theme import Theme
+
+_SHEET = """
+* {{ font-family: "{family}"; font-size: 10.5pt; color: {ink}; }}
+QMainWindow, QDialog, QMessageBox {{ background: {panel}; }}
+QWidget#panel, QScrollArea, QScrollArea > QWidget > QWidget {{ background: {panel}; }}
+QLabel {{ background: transparent; qproperty-indent: 0; }}
+QLabel#heading {{ color: {faint}; font-weight: 700; padding-top: 8px; }}
+QLabel#faint, QLabel#standing {{ color: {faint}; font-size: 9.5pt; }}
+QLabel#refusal, QLabel#unbuildable {{ color: {warning}; }}
+QLabel#unbuildable {{ font-weight: 700; }}
+QLabel#warning {{ color: {warning}; }}
+QLabel#foot {{
+    color: {ink}; padding: 3px 10px; background: {panel}; border-top: 1px solid {edge};
+}}
+QLabel:focus {{ border: 1px solid {chalk}; }}
+QLineEdit, QComboBox {{
+    background: {field}; border: 1px solid {edge}; border-radius: 3px; padding: 3px 6px;
+    selection-background-color: {chalk}; selection-color: {paper}; min-height: 18px;
+}}
+QLineEdit:focus, QComboBox:focus {{ border: 1px solid {chalk}; }}
+QLineEdit[refused="true"] {{ border: 1px solid {warning}; }}
+QLineEdit:disabled {{ color: {faint}; background: {panel}; }}
+QComboBox::drop-down {{ border: none; width: 20px; }}
+QComboBox QAbstractItemView {{
+    background: {field}; border: 1px solid {edge}; selection-background-color: {chalk};
+    selection-color: {paper};
+}}
+QPushButton, QToolButton#fold {{
+    background: {field}; border: 1px solid {edge}; border-radius: 3px; padding: 5px 10px;
+}}
+QPushButton:hover {{ border: 1px solid {chalk}; }}
+QPushButton:focus, QToolButton#fold:focus {{ border: 1px solid {chalk}; }}
+QPushButton:disabled {{ color: {faint}; }}
+QToolButton#fold {{ background: transparent; border: 1px solid transparent; font-weight: 700;
+    padding: 3px 0; }}
+QCheckBox {{ spacing: 8px; padding-top: 6px; }}
+QCheckBox::indicator {{
+    width: 14px; height: 14px; background: {field}; border: 1px solid {edge}; border-radius: 3px;
+}}
+QCheckBox::indicator:checked {{ background: {chalk}; border: 1px solid {chalk}; }}
+QCheckBox:focus {{ color: {chalk}; }}
+QListWidget {{ background: {panel}; border: none; outline: none; }}
+QMenuBar, QMenu {{ background: {panel}; }}
+QMenuBar {{ border-bottom: 1px solid {edge}; }}
+QMenuBar::item {{ padding: 4px 9px; background: transparent; }}
+QMenu {{ border: 1px solid {edge}; padding: 4px 0; }}
+QMenu::item {{ padding: 4px 26px 4px 22px; }}
+QMenuBar::item:selected, QMenu::item:selected {{ background: {chalk}; color: {paper}; }}
+QMenu::item:disabled {{ color: {faint}; background: transparent; }}
+QMenu::separator {{ height: 1px; background: {edge}; margin: 4px 0; }}
+QSplitter::handle {{ background: {edge}; }}
+QToolTip {{ background: {field}; border: 1px solid {edge}; }}
+QScrollBar:vertical {{ background: {panel}; width: 11px; margin: 0; }}
+QScrollBar::handle:vertical {{ background: {edge}; border-radius: 4px; min-height: 30px;
+    margin: 1px 2px; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; }}
+QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+"""
+
+_NAMES = ("paper", "panel", "field", "ink", "faint", "edge", "chalk", "warning")
+
+
+def palette(theme: Theme) -> QPalette:
+    """The palette for what the style sheet leaves to Qt: ticks, arrows, dialogs."""
+    made = QPalette()
+    role = QPalette.ColorRole
+    colours = {
+        role.Window: theme.panel,
+        role.WindowText: theme.ink,
+        role.Base: theme.field,
+        role.AlternateBase: theme.panel,
+        role.Text: theme.ink,
+        role.Button: theme.field,
+        role.ButtonText: theme.ink,
+        role.Highlight: theme.chalk,
+        role.HighlightedText: theme.paper,
+        role.ToolTipBase: theme.field,
+        role.ToolTipText: theme.ink,
+        role.PlaceholderText: theme.faint,
+    }
+    for which, colour in colours.items():
+        made.setColor(which, colour)
+    return made
+
+
+def style_sheet(theme: Theme) -> str:
+    """The style sheet in the colours of a theme."""
+    colours = {name: _text(getattr(theme, name)) for name in _NAMES}
+    return _SHEET.format(family=FAMILY, **colours)
+
+
+def _text(colour: QColor) -> str:
+    return colour.name()

@@ -1,0 +1,166 @@
+"""The window: the walls on the left, the sheet in the middle, what is held on the right."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QCloseEvent, QKeyEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QMainWindow,
+    QMessageBox,
+    QSizePolicy,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core import __version__
+from core.wording import message
+from gui import held, walls
+from gui.asking import Ask, Dialogs
+from gui.desk import Desk
+from gui.files import Files
+from gui.held import Held
+from gui.menus import Menus
+from gui.pace import Pace
+from gui.sizes import scaled
+from gui.sketcher.sheet import Sheet
+from gui.style import palette, style_sheet
+from gui.theme import Theme
+from gui.walls import Walls
+
+_PAUSE_MS = 80
+"""Between two refreshings of the right side while something is dragged."""
+
+
+class Window(QMainWindow):
+    """One project on one desk."""
+
+    def __init__(
+        self, desk: Desk, theme: Theme, path: Path | None = None, ask: Ask | None = None
+    ) -> None:
+        super().__init__()
+        self.desk, self.theme = desk, theme
+        self.files = Files(desk, ask or Dialogs(self), path)
+        self.foot = QLabel()
+        self._pace = Pace(lambda: self.held.refresh(), _PAUSE_MS, self)
+        self._build()
+        self._make_foot()
+        self.set_theme(theme)
+        desk.changed.connect(self._on_changed)
+        desk.held_changed.connect(self._on_held)
+        desk.said.connect(self._say)
+        self.files.changed.connect(self._title)
+
+    def _build(self) -> None:
+        """Makes all that has words in it, in the words of the project."""
+        self._system = self.desk.project.system
+        self.walls = Walls(self.desk, self.theme)
+        self.sheet = Sheet(self.desk, self.theme)
+        self.held = Held(self.desk)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        for part in (self.walls, self.sheet, self.held):
+            split.addWidget(part)
+            split.setCollapsible(split.count() - 1, False)
+        split.setStretchFactor(1, 1)
+        split.setHandleWidth(1)
+        sides = (scaled(walls.WIDTH, self), scaled(held.WIDTH, self))
+        split.setSizes([sides[0], self.width(), sides[1]])
+        middle = QWidget()
+        column = QVBoxLayout(middle)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(split, 1)
+        column.addWidget(self.foot)
+        self.setCentralWidget(middle)
+        more = {"quit": self.close, "night": self._turn_night, "about": self.about}
+        self.menus = Menus(self.menuBar(), self.desk, self.files, self.sheet, more)
+        self.walls.add.clicked.connect(self.menus.actions["action.add-wall"].trigger)
+        self._title()
+
+    def _make_foot(self) -> None:
+        self.foot.setObjectName("foot")
+        # A long line must not widen the window.
+        self.foot.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.foot.setMinimumHeight(30)
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        return QSize(1400, 860)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Shows everything by day or by night."""
+        self.theme = theme
+        self.setPalette(palette(theme))
+        self.setStyleSheet(style_sheet(theme))
+        self.sheet.set_theme(theme)
+        self.walls.set_theme(theme)
+        self.menus.actions["action.night"].setChecked(theme.dark)
+
+    def about(self) -> None:
+        """Says what this is, and that it judges no structure."""
+        words = self.desk.wording
+        box = QMessageBox(self)
+        box.setWindowTitle(words.word("action.about"))
+        box.setText(words.say(message("about.name", version=__version__)))
+        standing = (words.say(caution.message) for caution in self.desk.results.cautions)
+        box.setInformativeText("\n\n".join((words.word("about.text"), *standing)))
+        box.addButton(words.word("ask.ok"), QMessageBox.ButtonRole.AcceptRole)
+        box.exec()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Escape that nobody else wants lets go, and gives the keys back to the sheet."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.desk.hold(None)
+            self.sheet.setFocus()
+        else:
+            super().keyPressEvent(event)
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Asks before unsaved work is lost."""
+        if self.files.may_leave():
+            event.accept()
+        else:
+            event.ignore()
+
+    def _turn_night(self) -> None:
+        self.set_theme(Theme.day() if self.theme.dark else Theme.night())
+
+    def _on_changed(self) -> None:
+        if self.desk.project.system is not self._system:
+            # Other words: every label is made anew.
+            self._build()
+            self.set_theme(self.theme)
+        # What can be pressed next has to be right at once; the rest may come a little later.
+        self.menus.refresh()
+        self.walls.refresh()
+        self.setWindowModified(not self.desk.is_clean)
+        self._pace.ask()
+
+    def _on_held(self) -> None:
+        self.menus.refresh()
+
+    def _say(self, sentence: str) -> None:
+        self.foot.setText(sentence)
+        self.foot.setToolTip(sentence)
+
+    def _title(self) -> None:
+        name = self.files.name
+        self.setWindowTitle(self.desk.wording.say(message("window.title", name=name)))
+        self.menus.refresh()
+
+
+def application(argv: list[str]) -> QApplication:
+    """The one application object; a fresh one if there is none."""
+    found = QApplication.instance()
+    app = found if isinstance(found, QApplication) else QApplication(argv)
+    app.setApplicationName("Eavewright")
+    app.setDesktopFileName("eavewright")
+    app.setStyle("Fusion")
+    return app
+
+
+def theme_of(app: QApplication) -> Theme:
+    """Day or night, as the system has it."""
+    dark = app.styleHints().colorScheme() is Qt.ColorScheme.Dark
+    return Theme.night() if dark else Theme.day()

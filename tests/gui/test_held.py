@@ -1,0 +1,87 @@
+"""The right side shows the numbers and the fields of what is held, else of wall and room."""
+
+from __future__ import annotations
+
+import msgspec
+import pytest
+from PySide6.QtWidgets import QWidget
+from pytestqt.qtbot import QtBot
+
+from gui.desk import Desk
+from gui.held import Held
+from gui.panels.section import Section
+from loft import BOX, CRIPPLE, DOOR, STUD, desk_of, loft
+
+
+@pytest.fixture
+def desk(qapp: object) -> Desk:
+    assert qapp is not None
+    return desk_of()
+
+
+@pytest.fixture
+def held(desk: Desk, qtbot: QtBot) -> Held:
+    made = Held(desk)
+    qtbot.addWidget(made)
+    return made
+
+
+def shown(held: Held) -> list[str]:
+    names = ("opening", "box", "stud", "wall", "room", "habits")
+    return [name for name in names if not _outer(held, name).isHidden()]
+
+
+def _outer(held: Held, name: str) -> QWidget:
+    form: QWidget = getattr(held, name)
+    parent = form.parentWidget()
+    return parent if isinstance(parent, Section) else form
+
+
+@pytest.mark.parametrize(
+    ("key", "forms", "name"),
+    [
+        (None, ["wall", "room", "habits"], "B partition"),
+        (STUD, ["stud"], "B3 stud"),
+        (CRIPPLE, ["stud"], "B8 cripple"),
+        (DOOR, ["opening"], "door 1 door"),
+        ("B/door-1/king/left", ["opening"], "B5 king stud"),
+        (BOX, ["box"], "box 1 box"),
+        ("B/end/left", [], "B1 stud"),
+        ("B/sole", [], "B17 sole plate"),
+    ],
+)
+def test_each_thing_has_its_numbers_and_fields(
+    desk: Desk, held: Held, key: str | None, forms: list[str], name: str
+) -> None:
+    desk.hold(key)
+    assert shown(held) == forms
+    assert held.numbers.accessibleName() == name
+
+
+def test_the_numbers_are_said_to_those_who_listen(desk: Desk, held: Held) -> None:
+    desk.hold(STUD)
+    said = held.numbers.accessibleDescription()
+    assert said.startswith('Long point 89 1/8"; Short point 87 5/8"; Cut, set from square bevel')
+
+
+def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
+    held = Held(desk_of(msgspec.structs.replace(loft(), walls=())))
+    qtbot.addWidget(held)
+    assert shown(held) == ["room", "habits"]
+    assert held.numbers.isHidden()
+
+
+def test_a_section_unfolds_when_pressed(held: Held) -> None:
+    section = held.room.parentWidget()
+    assert isinstance(section, Section)
+    assert held.room.isHidden()
+    section.button.click()
+    assert not held.room.isHidden()
+    section.button.click()
+    assert held.room.isHidden()
+
+
+def test_standing_cautions_stand_there_while_nothing_is_held(desk: Desk, held: Held) -> None:
+    assert not held.standing.isHidden()
+    desk.hold(STUD)
+    assert held.standing.isHidden()
