@@ -29,14 +29,15 @@ def arrangements(
 ) -> tuple[Arrangement, ...]:
     """The ways a list `width` mm wide can share an area: below in columns, then beside.
 
-    With `whole` the list has the area to itself and shows as many rows as go into it.
+    With `whole` the list has the area to itself and shows as many rows as go into it, at least one
+    a column.
     """
     left, bottom, right, top = area
     count = max(1, math.floor((right - left + gap) / (width + gap)))
     most = math.floor((top - bottom) / LINE) - 1
-    each = most if whole else math.ceil(len(rows) / count)
+    each = max(1, most) if whole else math.ceil(len(rows) / count)
     found = []
-    if each <= most:
+    if whole or each <= most:
         high = (each + 1) * LINE
         corner_y = top if whole else bottom + high
         columns = tuple(

@@ -10,6 +10,7 @@ from core.drawing.placing import Ground, Rect
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import Show, View
 from core.framing import Frame, Member, Role
+from core.roof import RoofLine
 
 _UP = math.pi / 2
 
@@ -26,7 +27,9 @@ def upright_texts(
     crowded: list[Member] = []
     for member in frame.members:
         if not member.lies:
-            texts = _texts(member, labels[member.key], length_of[member.key], view, ground)
+            texts = _texts(
+                member, labels[member.key], length_of[member.key], frame.near, view, ground
+            )
             crowded += [] if texts else [member]
             drawing += texts
     for member in crowded if Show.LABELS in view.shows else []:
@@ -35,14 +38,14 @@ def upright_texts(
 
 
 def _texts(
-    member: Member, label: str, length: str, view: View, ground: Ground
+    member: Member, label: str, length: str, line: RoofLine, view: View, ground: Ground
 ) -> tuple[Element, ...]:
     """The first of these that finds room: label and length, the same narrow, the label alone."""
     labelled = ((label, Pen.LABEL),) if Show.LABELS in view.shows else ()
     both = (*labelled, (length, Pen.LENGTH)) if Show.LENGTHS in view.shows else labelled
     for texts, narrow in ((both, False), (both, True), (labelled, False), (labelled, True)):
         widths = [_width(text, pen, view, narrow) for text, pen in texts]
-        if widths and (place := _room(member, sum(widths), view, ground)):
+        if widths and (place := _room(member, sum(widths), line, view, ground)):
             return _written(member, texts, widths, place, view, narrow)
     return ()
 
@@ -71,13 +74,13 @@ def _written(
     return tuple(elements)
 
 
-def _room(member: Member, width: float, view: View, ground: Ground) -> XY | None:
+def _room(member: Member, width: float, line: RoofLine, view: View, ground: Ground) -> XY | None:
     """The first free place for a text up one side of a member, from its foot up.
 
     Nothing stands between the text and its member, and a little room is left on its other side.
     """
     height, gap = view.model(cap_height(view.size)), view.model(GAP)
-    for left, bottom in _places(member, width, height, gap):
+    for left, bottom in _places(member, (height, width), line, gap):
         on_left = left < member.left
         low = left - gap / 2 if on_left else member.right
         high = member.left if on_left else left + height + gap / 2
@@ -88,15 +91,20 @@ def _room(member: Member, width: float, view: View, ground: Ground) -> XY | None
     return None
 
 
-def _places(member: Member, width: float, height: float, gap: float) -> Iterator[XY]:
-    """Lower left corners to try, from the foot up, on either side of the member."""
-    sides = ((member.left - gap - height, member.edges[0]), (member.right + gap, member.edges[1]))
+def _places(member: Member, size: XY, line: RoofLine, gap: float) -> Iterator[XY]:
+    """Lower left corners to try for a text of a size (x, y), from the foot up, on either side."""
+    across, up = size
+    lefts = (member.left - gap - across, member.right + gap)
     if member.role is Role.TRIMMER and member.key.endswith("/left"):
-        sides = (sides[1], sides[0])
-    highest = max(member.edges[:2]) - height - width - gap
-    rise = 2 * gap
+        lefts = (lefts[1], lefts[0])
+    under = [line.lowest(left, left + across) - member.bottom for left in lefts]
+    sides = [
+        (left, min(max(member.edges[:2]), roof) - up - gap)
+        for left, roof in zip(lefts, under, strict=True)
+    ]
+    rise, highest = 2 * gap, max(most for _, most in sides)
     while rise <= highest:
-        for left, edge in sides:
-            if rise + width + gap + height <= edge:
+        for left, most in sides:
+            if rise <= most:
                 yield left, member.bottom + rise
-        rise += (width + gap) / 2
+        rise += (up + gap) / 2

@@ -112,7 +112,7 @@ def _over_each_other(
 ) -> tuple[Text, ...]:
     """The lines in the middle of a window; in a doorway rather low, `under` or more over its foot.
 
-    Empty where they have no room.
+    Without anything under them they stand as high as they can. Empty where they have no room.
     """
     low, top = _room(placed.opening, frame, view)
     high = view.model((len(lines) - 1) * LINE + cap_height(view.size))
@@ -120,7 +120,8 @@ def _over_each_other(
     window = placed.opening.sill.mm > 0
     if spare < (0.0 if window else under):
         return ()
-    rise = spare / 2 if window else min(max(spare / 2, under), view.model(BOTH))
+    low_in_doorway = min(max(spare / 2, under), view.model(BOTH)) if under else spare
+    rise = spare / 2 if window else low_in_doorway
     foot = low + rise
     last = len(lines) - 1
     return tuple(
