@@ -3,6 +3,7 @@
 import msgspec
 
 from core.framing import keys
+from core.framing.bending import height_on, topside, underside
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR
 from core.framing.member import LYING, Member
@@ -96,8 +97,7 @@ def _hits(member: Member, left: float, right: float, bottom: float, top: float) 
 
 
 def _lying_hits(member: Member, left: float, right: float, bottom: float, top: float) -> bool:
-    (x0, y0), (x1, y1), (_, y2), *_ = member.near
-    slope = (y1 - y0) / (x1 - x0)
-    rise = y2 - y1
-    under = [y0 + slope * (x - x0) for x in (left, right)]
-    return min(under) < top - CLEAR and max(under) + rise > bottom + CLEAR
+    under, over = underside(member), topside(member)
+    low = min(height_on(under, x) for x in (left, right))
+    high = max(height_on(over, x) for x in (left, right))
+    return low < top - CLEAR and high > bottom + CLEAR

@@ -11,6 +11,10 @@ XY = tuple[float, float]
 """A point of the elevation, mm: x from the wall's left end, y up from the subfloor."""
 
 
+SQUARE_WITHIN = math.radians(0.5)
+"""A cut this near to square is sawn square: it leaves 1/64 in. over the thickness of a stud."""
+
+
 class Role(enum.Enum):
     """What a member is in the wall."""
 
@@ -42,8 +46,8 @@ class Facet(msgspec.Struct, frozen=True):
 
     @property
     def is_square(self) -> bool:
-        """Whether this is a plain square cut, to a hundredth of a degree."""
-        return abs(self.bevel) < math.radians(0.01) and abs(self.mitre) < math.radians(0.01)
+        """Whether this is sawn as a plain square cut."""
+        return abs(self.bevel) < SQUARE_WITHIN and abs(self.mitre) < SQUARE_WITHIN
 
 
 class Member(msgspec.Struct, frozen=True):
