@@ -107,8 +107,21 @@ def astray(found: Differences) -> Differences:
 
 
 def _expected(point: tuple[float, float], found: list[tuple[float, float]]) -> float:
+    """The difference that the other points lead to expect at the place of one.
+
+    At an end it may be the nearest one's, or go on straight from the two beside it: what agrees
+    better with the point.
+    """
     others = tuple(p for p in found if p != point)
-    return difference_at(others, point[0]) if others else 0.0
+    if not others:
+        return 0.0
+    x, d = point
+    ways = [difference_at(others, x)]
+    pair = others[:2] if x < others[0][0] else others[-2:] if x > others[-1][0] else ()
+    if len(pair) == 2:
+        (x0, d0), (x1, d1) = pair
+        ways.append(d0 + (d1 - d0) * ((x - x0) / (x1 - x0)))
+    return min(ways, key=lambda way: abs(d - way))
 
 
 def _readings(stated: RoofLine, points: tuple[Point, ...]) -> tuple[Reading, ...]:

@@ -90,7 +90,9 @@ def test_no_best_fit_below_two_points() -> None:
         pytest.param([0, -0.4, -0.6, -0.3, 0], {}, id="a sag"),
         # A foot misread in the middle: its neighbours at 1 and 3 lead to expect -0.35.
         pytest.param([0, -0.4, 11.4, -0.3, 0], {2: -0.35}, id="a foot too high"),
-        pytest.param([12, -0.4, -0.6, -0.3, 0], {0: -0.4}, id="at an end"),
+        # Straight on from -0.4 and -0.6 would be -0.2: nearer to 12 than -0.4 is.
+        pytest.param([12, -0.4, -0.6, -0.3, 0], {0: -0.2}, id="at an end"),
+        pytest.param([0, -2.5, -5, -7.5], {}, id="a flatter pitch than stated"),
         pytest.param([0, 6, 0, -0.3, 6], {1: 0, 4: -0.3}, id="two of them"),
         pytest.param([3, 3, 3.2, 3], {}, id="a roof that is all 3 in. higher than stated"),
         pytest.param([0, 6], {1: 0}, id="two points, one as stated"),
