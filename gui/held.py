@@ -9,6 +9,8 @@ from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
+from gui.panels.measured import MeasuredForm
+from gui.panels.measured_stud import MeasuredStudForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.room import RoomForm
@@ -45,12 +47,16 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
+        self.measured = MeasuredForm(desk, words)
+        self.measured_stud = MeasuredStudForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
             "stud": self.stud,
+            "measured-stud": self.measured_stud,
             "fixed": fixed,
             "wall": self.wall,
+            "measured": Section(words.word("heading.measured"), self.measured),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -97,4 +103,7 @@ class Held(QScrollArea):
         if wall is None:
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        if thing is None:
+            return "wall", "measured", "room", "habits"
+        also = ("measured-stud",) if self.measured_stud.shows_held else ()
+        return (_FORM_OF[thing.kind], *also)

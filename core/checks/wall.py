@@ -57,7 +57,7 @@ def _box(wall: Wall, placed: PlacedBox) -> list[Caution]:
 
 
 def _sill_too_low(wall: Wall, placed: PlacedOpening) -> bool:
-    return 0.0 < placed.opening.sill.mm < lowest_sill(wall) - 1e-6
+    return 0.0 < placed.opening.sill.mm < lowest_sill(wall, placed.opening) - 1e-6
 
 
 def _low_sill(wall: Wall, placed: PlacedOpening) -> Caution:
@@ -65,7 +65,7 @@ def _low_sill(wall: Wall, placed: PlacedOpening) -> Caution:
         "opening.low-sill",
         opening=spoken(placed.opening.id),
         letter=wall.letter,
-        need=Mm(lowest_sill(wall)),
+        need=Mm(lowest_sill(wall, placed.opening)),
     )
     return Caution(Severity.UNBUILDABLE, placed.key, text)
 

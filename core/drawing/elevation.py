@@ -1,6 +1,6 @@
 """A wall's elevation: everything that stands in it, its numbers and its two tapes."""
 
-from core.drawing import lengths, lying, rough, strings, tapes, timber
+from core.drawing import lengths, lying, measured, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
 from core.drawing.view import Show, View
@@ -15,7 +15,8 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
     if line is None or frame is None:
         return ()
     drawing: list[Element] = [
-        *timber.floor(result.wall.run, view),
+        *measured.floor(result.wall, view),
+        *measured.stated_roof(result),
         *timber.roof(line, view),
         *timber.members(_back_to_front(frame.members)),
     ]

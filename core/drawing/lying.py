@@ -14,7 +14,7 @@ from core.drawing.placing import Ground, Rect, bounds
 from core.drawing.tapes import BAND, OFF
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
-from core.framing import Frame, Member, Role
+from core.framing import Frame, Member, Role, topside, underside
 
 _STEP = 0.5
 """Between two places along a member where its label is tried, mm on paper."""
@@ -58,7 +58,8 @@ def _along(member: Member, label: str, view: View, ground: Ground) -> Drawing:
 
     It stands in the member if that is thick enough on paper, else close under it.
     """
-    (x0, y0), (x1, y1), (_, y2), *_ = member.near
+    (x0, y0), *_, (x1, y1) = underside(member)
+    (*_, (_, y2)) = topside(member)
     angle = math.atan2(y1 - y0, x1 - x0)
     thick = (y2 - y1) * math.cos(angle)
     inside = thick >= view.model(cap_height(view.size) + 0.6)

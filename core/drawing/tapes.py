@@ -9,7 +9,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Tex
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
 from core.drawing.view import View
-from core.framing import Frame, Mark, Member, Role
+from core.framing import Frame, Mark, Member, Role, underside
 from core.model import Side
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
@@ -64,15 +64,15 @@ def top_tapes(
         if plate.role is Role.TOP_PLATE and own:
             left = plate.near[0][0]
             course = _over(plate, line, view)
-            run = course.length / (plate.near[1][0] - left)
+            run = course.length / (underside(plate)[-1][0] - left)
             drawing += _tape(course, [(m, (m.x - left) * run) for m in own], view, wording)
     return tuple(drawing)
 
 
 def _over(plate: Member, line: RoofLine, view: View) -> _Course:
     """The course of the tape over a top plate, from break to break of its underside."""
-    left, right = plate.near[0][0], plate.near[1][0]
-    segment = _segment(line, (left + right) / 2)
+    left, right = underside(plate)[0][0], underside(plate)[-1][0]
+    segment = _straight(plate, line)
     run = math.hypot(1.0, segment.along)
     over = (-segment.along / run, 1.0 / run)
 
@@ -89,6 +89,17 @@ def _over(plate: Member, line: RoofLine, view: View) -> _Course:
         half if left > first + TOUCH else -math.inf,
         length - half if right < last - TOUCH else math.inf,
     )
+
+
+def _straight(plate: Member, line: RoofLine) -> Segment:
+    """The straight line that a plate's tape lies on: the roof line, or a chord over a bent one."""
+    (x0, y0), *_, (x1, y1) = underside(plate)
+    stated = _segment(line, (x0 + x1) / 2)
+    if len(underside(plate)) == 2:
+        return stated
+    along = (y1 - y0) / (x1 - x0)
+    height = max(y - along * x for x, y in line.points() if x0 <= x <= x1)
+    return Segment(x0, x1, height, along, stated.across)
 
 
 def _segment(line: RoofLine, x: float) -> Segment:

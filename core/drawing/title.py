@@ -6,6 +6,7 @@ import msgspec
 
 from core.checks import Severity
 from core.drawing.elements import Drawing, Element, Stroke, Text
+from core.drawing.measured import told
 from core.drawing.pen import Pen
 from core.drawing.table import usual_stock
 from core.drawing.writing import LINE, block, rule, shortened, wrapped
@@ -121,6 +122,7 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         wording.say(message("sheet.tapes", end=end)),
         wording.say(message("sheet.rounded", step=str(habits.tape.step))),
         *_longest_and_shortest(result, wording),
+        *told(result, wording),
     ]
 
 

@@ -1,7 +1,9 @@
 """The framing of a wall: layout, members with their end cuts, openings, plates, marks, labels."""
 
+from core.framing.bending import topside, underside
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
+from core.framing.fitted import Tried, reaches_plates
 from core.framing.frame import Frame, PlacedOpening, frame_wall
 from core.framing.keys import spoken
 from core.framing.labels import labels
@@ -19,6 +21,7 @@ __all__ = [
     "PlacedBox",
     "PlacedOpening",
     "Role",
+    "Tried",
     "fit",
     "frame_wall",
     "header_rise",
@@ -27,6 +30,9 @@ __all__ = [
     "lowest_sill",
     "marks",
     "place_boxes",
+    "reaches_plates",
     "spoken",
+    "topside",
+    "underside",
     "wanted_left",
 ]

@@ -4,10 +4,12 @@ import msgspec
 
 from core.framing import keys
 from core.framing.fit import Fit, fit
+from core.framing.fitted import Tried, fitted, one_cut
+from core.framing.ground import foot, sole_plate
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
 from core.framing.openings import Framed, Over, around, cripples, framed
-from core.framing.plates import plates_underside, sole_plate, top_plates
+from core.framing.plates import plates_underside, top_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
@@ -26,6 +28,7 @@ class Frame(msgspec.Struct, frozen=True):
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
+    `measured` are the studs that were measured and cut to that.
     """
 
     near: RoofLine
@@ -34,6 +37,7 @@ class Frame(msgspec.Struct, frozen=True):
     openings: tuple[PlacedOpening, ...]
     no_room: tuple[str, ...]
     too_low: tuple[str, ...]
+    measured: tuple[Tried, ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
@@ -54,7 +58,8 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     studs, no_room, low = _studs(wall, over, extents)
     standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
     members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
-    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
+    cut, tried = fitted(wall, tuple(m if m.lies else one_cut(m) for m in members))
+    return Frame(over[0], over[1], cut, openings, no_room, (*low_ends, *low), tried)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
@@ -68,11 +73,11 @@ def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
 
 
 def _ends(wall: Wall, over: Over) -> tuple[list[Member], list[str]]:
-    foot = wall.sole_plate.thickness.mm
+    on = foot(wall)
     made, low = [], []
     for side, left in end_lefts(wall):
         key = keys.end(wall.letter, side)
-        member = standing(key, Role.STUD, wall.stud, left, foot, over)
+        member = standing(key, Role.STUD, wall.stud, left, on, over)
         if member is None:
             low.append(key)
         else:
@@ -84,14 +89,14 @@ def _studs(
     wall: Wall, over: Over, extents: tuple[Framed, ...]
 ) -> tuple[list[Member], tuple[str, ...], tuple[str, ...]]:
     """Studs and cripples at the wanted places; then the keys with no room, and those too low."""
-    foot = wall.sole_plate.thickness.mm
+    on = foot(wall)
     made: list[Member] = []
     no_room, low = [], []
     taken = [(left, left + wall.stud.thickness.mm) for _, left in end_lefts(wall)]
     for place in stud_places(wall):
         inside = _opening_at(place, wall, extents)
         if inside is None:
-            stud = standing(place.key, Role.STUD, wall.stud, place.left, foot, over)
+            stud = standing(place.key, Role.STUD, wall.stud, place.left, on, over)
             pieces: tuple[Member, ...] = () if stud is None else (stud,)
         else:
             pieces = cripples(wall, inside, place, over)

@@ -4,11 +4,16 @@ import math
 
 import msgspec
 
+from core.framing.bending import height_on, length_along, topside, underside
+from core.framing.fitted import crown, reaches_plates
 from core.framing.frame import Frame
-from core.framing.member import XY, Member, Role
+from core.framing.member import SQUARE_WITHIN, XY, Member, Role
 from core.model import Letters, LineEdge, Side, Wall
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
+
+LEVEL = math.tan(SQUARE_WITHIN)
+"""A slope less than this, rise over run, counts as level: its end cuts are square."""
 
 
 class Mark(msgspec.Struct, frozen=True):
@@ -76,7 +81,7 @@ def _sole_marks(
     wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
     sole = next(m for m in frame.members if m.role is Role.SOLE_PLATE)
-    if abs(member.bottom - sole.top) > 1e-6:
+    if not _stands_on(member, sole):
         return []
     origin = wall.layout.start
     edge = uphill or origin
@@ -93,19 +98,20 @@ def _top_marks(
     The mark runs along the plate's underside. A stud astride a break shows one edge on each plate:
     the one on the marked plate is lined.
     """
-    segment = None if member.role is Role.TRIMMER else _touched(member, frame.near)
-    if segment is None:
-        return []
-    origin = _origin(wall, segment)
-    edge = uphill or origin
-    if not segment.left <= _edge_x(member, edge) <= segment.right:
-        edge = edge.other
-    x = _edge_x(member, edge)
-    along_sole = x - segment.left if origin is Side.LEFT else segment.right - x
-    plate = _plate_over(frame, segment)
+    segment = _touched(member, frame.near) if reaches_plates(member) else None
+    plate = _plate_over(frame, segment) if segment else None
     if plate is None:
         return []
-    along_top = along_sole * math.hypot(1.0, segment.along)
+    course = underside(plate)
+    origin = _origin(wall, course)
+    edge = uphill or origin
+    if not course[0][0] <= _edge_x(member, edge) <= course[-1][0]:
+        edge = edge.other
+    x = _edge_x(member, edge)
+    along_sole, along_top = x - course[0][0], length_along(course, x)
+    if origin is Side.RIGHT:
+        along_sole = course[-1][0] - x
+        along_top = length_along(course, course[-1][0]) - along_top
     return [Mark(member.key, plate.key, letter, origin, edge, along_sole, along_top, x)]
 
 
@@ -125,32 +131,41 @@ def _header_marks(wall: Wall, frame: Frame, member: Member, letter: str) -> list
 
 def _uphill(member: Member) -> Side | None:
     """The uphill edge: the side that holds the long point; None under a level or broken top."""
-    bevels = {math.copysign(1.0, f.bevel) for f in member.last_cut if abs(f.bevel) > 1e-9}
+    bevels = {math.copysign(1.0, f.bevel) for f in member.last_cut if abs(f.bevel) > LEVEL}
     if len(bevels) != 1:
         return None
     return Side.RIGHT if bevels == {1.0} else Side.LEFT
 
 
-def _origin(wall: Wall, segment: Segment) -> Side:
+def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
     """The end the tape hooks on: the low end of a slope, else where layout starts."""
-    if abs(segment.along) < 1e-9:
+    (x0, y0), (x1, y1) = course[0], course[-1]
+    if abs(y1 - y0) < LEVEL * (x1 - x0):
         return wall.layout.start
-    return Side.LEFT if segment.along > 0 else Side.RIGHT
+    return Side.LEFT if y1 > y0 else Side.RIGHT
+
+
+def _stands_on(member: Member, sole: Member) -> bool:
+    """Whether a member's foot is on the sole plate."""
+    x, y = member.near[0]
+    return abs(y - height_on(topside(sole), x)) < 1e-6
 
 
 def _touched(member: Member, line: RoofLine) -> Segment | None:
-    """The segment that the member's top meets, nearest to its middle; None if it ends below.
+    """The segment that the member's top is cut to, nearest to its middle.
 
-    Astride a step a stud is cut to the lower side, and meets that one alone.
+    The gap under it is the stud's fit. Astride a step a stud is cut to the lower side alone.
     """
     middle = (member.left + member.right) / 2
-    met = [s for s in line.segments if any(_meets(corner, s) for corner in member.near[2:])]
+    top = crown(member.near)
+    left, right = member.left + TOUCH, member.right - TOUCH
+    over = [s for s in line.segments if s.left < right and s.right > left]
+    gaps = [
+        (s.at(x) - y, s) for s in over for x, y in top if s.left - TOUCH <= x <= s.right + TOUCH
+    ]
+    least = min((gap for gap, _ in gaps), default=0.0)
+    met = [s for gap, s in gaps if gap <= least + TOUCH]
     return min(met, key=lambda s: max(s.left - middle, middle - s.right, 0.0), default=None)
-
-
-def _meets(corner: XY, segment: Segment) -> bool:
-    inside = segment.left - TOUCH <= corner[0] <= segment.right + TOUCH
-    return inside and abs(segment.at(corner[0]) - corner[1]) <= TOUCH
 
 
 def _edge_x(member: Member, edge: Side) -> float:
@@ -161,5 +176,5 @@ def _plate_over(frame: Frame, segment: Segment) -> Member | None:
     """The lowest layer of top plate whose underside holds this segment."""
     middle = (segment.left + segment.right) / 2
     plates = [m for m in frame.members if m.role is Role.TOP_PLATE]
-    over = [p for p in plates if p.near[0][0] - 1e-6 <= middle <= p.near[1][0] + 1e-6]
+    over = [p for p in plates if underside(p)[0][0] - 1e-6 <= middle <= underside(p)[-1][0] + 1e-6]
     return min(over, key=lambda p: p.bottom, default=None)

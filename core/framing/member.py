@@ -5,8 +5,14 @@ import math
 
 import msgspec
 
+from core.model import Side
+
 XY = tuple[float, float]
 """A point of the elevation, mm: x from the wall's left end, y up from the subfloor."""
+
+
+SQUARE_WITHIN = math.radians(0.5)
+"""A cut this near to square is sawn square: it leaves 1/64 in. over the thickness of a stud."""
 
 
 class Role(enum.Enum):
@@ -40,8 +46,8 @@ class Facet(msgspec.Struct, frozen=True):
 
     @property
     def is_square(self) -> bool:
-        """Whether this is a plain square cut, to a hundredth of a degree."""
-        return abs(self.bevel) < math.radians(0.01) and abs(self.mitre) < math.radians(0.01)
+        """Whether this is sawn as a plain square cut."""
+        return abs(self.bevel) < SQUARE_WITHIN and abs(self.mitre) < SQUARE_WITHIN
 
 
 class Member(msgspec.Struct, frozen=True):
@@ -88,6 +94,12 @@ class Member(msgspec.Struct, frozen=True):
     def top(self) -> float:
         """The y of its highest point on face A, mm."""
         return max(y for _, y in self.near)
+
+    def span(self, side: Side) -> XY:
+        """The heights on face A between which this side of a standing member stands, mm."""
+        x = self.left if side is Side.LEFT else self.right
+        heights = [y for place, y in self.near if place == x]
+        return min(heights), max(heights)
 
     @property
     def lies(self) -> bool:

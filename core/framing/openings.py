@@ -4,6 +4,7 @@ import msgspec
 
 from core.framing import keys
 from core.framing.fit import framed_width, header_rise
+from core.framing.ground import foot, foot_height
 from core.framing.layout import CLEAR, Place
 from core.framing.member import Member, Role
 from core.framing.sticks import flat_line, lying, standing
@@ -61,8 +62,7 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
     if frame.sill_bottom is not None and _within(place.left, thickness, opening.left.mm, right):
         key = keys.cripple(wall.letter, opening.id, "below", place.cause)
         top = flat_line(frame.sill_bottom, wall.run)
-        foot = wall.sole_plate.thickness.mm
-        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot, (top, top)))
+        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot(wall), (top, top)))
     return tuple(m for m in made if m is not None and m.short_point >= thickness - CLEAR)
 
 
@@ -72,7 +72,7 @@ def _within(left: float, thickness: float, low: float, high: float) -> bool:
 
 def _side(wall: Wall, opening: Opening, side: Side, over: Over) -> tuple[Member, ...]:
     """The king and the trimmer of one side, the outer one first on the left, last on the right."""
-    thickness, foot = wall.stud.thickness.mm, wall.sole_plate.thickness.mm
+    thickness, on = wall.stud.thickness.mm, foot(wall)
     edge = opening.left.mm if side is Side.LEFT else opening.left.mm + opening.width.mm
     outward = -1 if side is Side.LEFT else 1
     trimmer_left = edge - thickness if side is Side.LEFT else edge
@@ -80,8 +80,8 @@ def _side(wall: Wall, opening: Opening, side: Side, over: Over) -> tuple[Member,
     king_key = keys.beside(wall.letter, opening.id, "king", side)
     trimmer_key = keys.beside(wall.letter, opening.id, "trimmer", side)
     king_left = trimmer_left + outward * thickness
-    king = standing(king_key, Role.KING, wall.stud, king_left, foot, over)
-    trimmer = standing(trimmer_key, Role.TRIMMER, wall.stud, trimmer_left, foot, (head, head))
+    king = standing(king_key, Role.KING, wall.stud, king_left, on, over)
+    trimmer = standing(trimmer_key, Role.TRIMMER, wall.stud, trimmer_left, on, (head, head))
     pair = (king, trimmer) if side is Side.LEFT else (trimmer, king)
     return tuple(member for member in pair if member is not None)
 
@@ -104,13 +104,14 @@ def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
     return tuple(made)
 
 
-def lowest_sill(wall: Wall) -> float:
+def lowest_sill(wall: Wall, opening: Opening) -> float:
     """The least height of a sill whose timber lies clear on the sole plate, mm."""
-    return wall.sole_plate.thickness.mm + wall.stud.thickness.mm
+    left = opening.left.mm
+    return foot_height(wall, left, left + opening.width.mm) + wall.stud.thickness.mm
 
 
 def _has_sill(wall: Wall, opening: Opening) -> bool:
-    return opening.sill.mm >= lowest_sill(wall) - CLEAR
+    return opening.sill.mm >= lowest_sill(wall, opening) - CLEAR
 
 
 def _sill(wall: Wall, opening: Opening) -> tuple[Member, ...]:

@@ -1,25 +1,19 @@
-"""The sole plate, and the top plates along every slope with their end cuts."""
+"""The top plates along every slope, with their end cuts."""
 
 import math
 
 import msgspec
 
 from core.framing import keys
+from core.framing.bending import bent, runs
 from core.framing.cuts import plate_facet
 from core.framing.member import XY, Facet, Member, Role
-from core.framing.sticks import lying
 from core.model import Wall
 from core.roof import RoofLine, Segment, lowered, underside
 from core.roof.line import TOUCH
 
 Slab = tuple[Segment, Segment]
 """The top and the underside of a plate on one face of the wall."""
-
-
-def sole_plate(wall: Wall) -> Member:
-    """The sole plate, whole from end to end: it is cut out of the doorways once the wall stands."""
-    rise = wall.sole_plate.thickness.mm
-    return lying(keys.sole(wall.letter), Role.SOLE_PLATE, wall.sole_plate, 0.0, wall.run, 0.0, rise)
 
 
 def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
@@ -30,19 +24,22 @@ def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
 def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
     """The top plates under the roof lines of face A and of the far face, the uppermost layer first.
 
-    One plate for each segment over face A. Ends are cut plumb at the wall's ends and at steps;
-    where two slopes meet, both plates are cut along the plane that halves the angle between them:
-    it runs from the break of the roof line to the break of the undersides, on both faces.
+    One plate for each segment over face A, or for several that it can bend along. Ends are cut
+    plumb at the wall's ends and at steps; where two slopes meet, both plates are cut along the
+    plane that halves the angle between them: it runs from the break of the roof line to the break
+    of the undersides, on both faces.
     """
     plates = []
     for layer in range(wall.top_plate.count):
         on_near, on_far = (_slabs(wall, line, layer) for line in (near, far))
-        for index, slab in enumerate(on_near):
-            if slab is not None:
-                key = keys.top(wall.letter, index, layer)
-                away = wall.stud.width.mm
-                behind = _behind(near.segments[index], far, on_far, away) or _moved(slab, away)
-                plates.append(_plate(key, wall, slab, behind))
+        for number, run in enumerate(runs(near)):
+            key, pieces = keys.top(wall.letter, number, layer), []
+            for index in run:
+                if (slab := on_near[index]) is not None:
+                    away = wall.stud.width.mm
+                    behind = _behind(near.segments[index], far, on_far, away)
+                    pieces.append(_plate(key, wall, slab, behind or _moved(slab, away)))
+            plates += [bent(key, pieces)] if pieces else []
     return tuple(plates)
 
 

@@ -5,14 +5,15 @@ import msgspec
 from core.checks import Caution, Severity
 from core.framing import Frame, Mark, PlacedBox
 from core.model import Habits, Project, Wall
-from core.roof import RoofLine
+from core.roof import RoofLine, Survey
 
 
 class WallInputs(msgspec.Struct, frozen=True):
     """Everything that a wall's results may depend on, and nothing else.
 
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
-    out from under the roof or has no length. `printed` are labels already on paper, (key, label).
+    out from under the roof or has no length. `stated` is the roof line over face A as it was before
+    it was moved through measured points. `printed` are labels already on paper, (key, label).
     """
 
     wall: Wall
@@ -20,6 +21,7 @@ class WallInputs(msgspec.Struct, frozen=True):
     far: RoofLine | None
     habits: Habits
     printed: tuple[tuple[str, str], ...]
+    stated: RoofLine | None = None
 
 
 class WallResult(msgspec.Struct, frozen=True):
@@ -31,6 +33,7 @@ class WallResult(msgspec.Struct, frozen=True):
     boxes: tuple[PlacedBox, ...]
     labels: tuple[tuple[str, str], ...]
     cautions: tuple[Caution, ...]
+    survey: Survey | None = None
 
     @property
     def wall(self) -> Wall:

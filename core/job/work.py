@@ -1,10 +1,19 @@
 """The one pipeline: a project and a site record in, results out."""
 
-from core.checks import Caution, Severity, standing_cautions, wall_cautions
+from core.checks import Caution, Severity, measured_cautions, standing_cautions, wall_cautions
 from core.framing import frame_wall, labels, marks, place_boxes
 from core.job.results import Results, WallInputs, WallResult
 from core.model import Project, SiteRecord, Wall
-from core.roof import Roof, RoofLine, roof_line, roof_of
+from core.roof import (
+    Roof,
+    RoofLine,
+    corrected,
+    differences,
+    roof_heights,
+    roof_line,
+    roof_of,
+    survey,
+)
 from core.wording import message
 
 _INTO = 0.01
@@ -43,9 +52,12 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
 def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
     """Gather everything the wall may read."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
-    return WallInputs(
-        wall, _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm), project.habits, printed
-    )
+    near, far = _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm)
+    if near is None or far is None:
+        return WallInputs(wall, near, far, project.habits, printed)
+    found = differences(near, roof_heights(wall))
+    on_near, on_far = corrected(near, found), corrected(far, found)
+    return WallInputs(wall, on_near, on_far, project.habits, printed, near)
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
@@ -57,6 +69,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
         )
         return WallResult(inputs, None, (), (), (), (caution,))
     frame = frame_wall(wall, inputs.near, inputs.far)
+    measured = survey(wall, inputs.stated) if inputs.stated else None
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
     return WallResult(
@@ -65,7 +78,11 @@ def wall_result(inputs: WallInputs) -> WallResult:
         marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
         boxes,
         tuple(named.items()),
-        wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        (
+            *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+            *measured_cautions(wall, frame, measured),
+        ),
+        measured,
     )
 
 

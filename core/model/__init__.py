@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.measured import MeasuredStud, Station
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.site import PrintedLabel, SiteRecord
@@ -30,6 +31,7 @@ __all__ = [
     "Layout",
     "Letters",
     "LineEdge",
+    "MeasuredStud",
     "MovedStud",
     "Opening",
     "OpeningKind",
@@ -42,6 +44,7 @@ __all__ = [
     "Side",
     "SiteRecord",
     "Slope",
+    "Station",
     "Timber",
     "TopPlate",
     "Wall",

@@ -9,6 +9,7 @@ import math
 import msgspec
 
 from core.lengths import Length
+from core.model.measured import MeasuredStud, Station
 from core.model.room import Point
 from core.model.timber import Timber
 
@@ -124,6 +125,12 @@ class Wall(msgspec.Struct, frozen=True):
     The chalk line is snapped along face A; the timber lies on the far side of it. `letter` names
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
     places that the person left empty on purpose.
+
+    What was measured stands in `roof_points` and `floor_points`. With a `level_line` snapped or
+    shone at that height above the subfloor, roof heights are read up from it and floor heights
+    down to the floor; without one, roof heights are read up from the floor under each point, and
+    floor heights are the floor's own, above (below: negative) its level at the wall's left end.
+    `fit` is how far studs are cut short of the plates; negative makes them tight.
     """
 
     letter: str
@@ -139,6 +146,11 @@ class Wall(msgspec.Struct, frozen=True):
     moved: tuple[MovedStud, ...] = ()
     added: tuple[AddedStud, ...] = ()
     left_out: tuple[int, ...] = ()
+    roof_points: tuple[Station, ...] = ()
+    floor_points: tuple[Station, ...] = ()
+    level_line: Length | None = None
+    measured_studs: tuple[MeasuredStud, ...] = ()
+    fit: Length | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:

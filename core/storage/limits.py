@@ -58,3 +58,9 @@ PLIES: Final = 4
 
 PENCIL_LETTERS: Final = 3
 """The most letters in the letter of a wall or beside a pencil line."""
+
+FIT_MM: Final = 50.0
+"""The most that studs are cut short of the plates, or too long for a tight fit."""
+
+APART_MM: Final = 0.1
+"""Two measured points nearer than this stand at the same place."""

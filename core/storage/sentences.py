@@ -61,6 +61,9 @@ class Why(enum.StrEnum):
     RESERVED_ID = "reserved-id"
     SAME_ID = "same-id"
     SAME_PLACE = "same-place"
+    SAME_STATION = "same-station"
+    NOT_OF_WALL = "not-of-wall"
+    SAME_STUD = "same-stud"
     HEAD_NOT_ABOVE_SILL = "head-not-above-sill"
     ENDS_TOO_NEAR = "ends-too-near"
     WALL_TOO_LONG = "wall-too-long"
@@ -191,6 +194,15 @@ SENTENCES: Final = {
     Why.RESERVED_ID: ("“{text}” is kept for the wall's own parts", "write another, as in door-1"),
     Why.SAME_ID: ("“{text}” is in this wall already", "give this one its own id"),
     Why.SAME_PLACE: ("place {found} is in this list already", "name each place once"),
+    Why.SAME_STATION: (
+        "another point of this line was measured at {found} already",
+        "keep one of them, or move one by what lies between them",
+    ),
+    Why.NOT_OF_WALL: (
+        "“{text}” is no stud of wall {limit}",
+        "write the key of one of its own, as in {limit}/layout/3",
+    ),
+    Why.SAME_STUD: ("“{text}” is in this list already", "keep the length that is meant"),
     Why.HEAD_NOT_ABOVE_SILL: (
         "a head at {found} is not above the sill at {limit}",
         "raise the head or lower the sill",

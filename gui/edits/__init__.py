@@ -2,6 +2,14 @@
 
 from gui.edits.boxes import add_box, move_box, set_box
 from gui.edits.deleting import delete, delete_wall
+from gui.edits.measured import (
+    Line,
+    add_station,
+    forget_stud,
+    measure_stud,
+    remove_station,
+    set_station,
+)
 from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
@@ -10,22 +18,28 @@ from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.walls import add_wall, set_wall
 
 __all__ = [
+    "Line",
     "Refusal",
     "add_box",
     "add_opening",
+    "add_station",
     "add_stud",
     "add_wall",
     "delete",
     "delete_wall",
+    "forget_stud",
+    "measure_stud",
     "move_box",
     "move_opening",
     "move_stud",
     "new_project",
     "put_back",
+    "remove_station",
     "set_box",
     "set_habits",
     "set_name",
     "set_opening",
     "set_room",
+    "set_station",
     "set_wall",
 ]

@@ -20,6 +20,7 @@ from core.model import (
     Layout,
     Letters,
     LineEdge,
+    MeasuredStud,
     MovedStud,
     Opening,
     OpeningKind,
@@ -32,6 +33,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    Station,
     Timber,
     TopPlate,
     Wall,
@@ -117,8 +119,9 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         layout=draw(_layouts(system)),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
+    changed = draw(_with_changes(opened, system))
     return msgspec.structs.replace(
-        draw(_with_changes(opened, system)), boxes=draw(_boxes(opened, system))
+        changed, boxes=draw(_boxes(opened, system)), **draw(_measured(opened, system))
     )
 
 
@@ -243,6 +246,35 @@ def _with_changes(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
         left_out=tuple(places[cut:]),
         added=tuple(AddedStud(f"extra-{n}", draw(along)) for n in range(draw(st.integers(0, 2)))),
     )
+
+
+@st.composite
+def _measured(draw: st.DrawFn, wall: Wall, system: System) -> dict[str, object]:
+    """Mostly nothing; else a floor out of level, a fit, and a measured stud or two."""
+    if draw(st.sampled_from([True, True, False])):
+        return {}
+    places = st.lists(st.integers(0, int(wall.run // 100)), unique=True, max_size=4)
+    unit, step = (system.bare_unit, _FINE[system])
+
+    def line(low: float, high: float) -> tuple[Station, ...]:
+        return tuple(
+            Station(Length(place * 64 * step, unit), draw(lengths(low, high, system)))
+            for place in draw(places)
+        )
+
+    studs = draw(st.lists(st.sampled_from(["end/left", "layout/1"]), unique=True, max_size=2))
+    return {
+        "roof_points": line(900, 2400),
+        "floor_points": line(-20, 20),
+        "level_line": draw(st.none() | st.just(Length(0.0, unit))),
+        "measured_studs": tuple(
+            MeasuredStud(
+                f"{wall.letter}/{s}", draw(lengths(300, 2000, system)), draw(st.booleans())
+            )
+            for s in studs
+        ),
+        "fit": draw(st.none() | lengths(-3, 6, system)),
+    }
 
 
 def _habits() -> st.SearchStrategy[Habits]:

@@ -28,6 +28,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    Station,
     Timber,
     TopPlate,
     Wall,
@@ -163,6 +164,11 @@ class Shop:
 
 US = Shop(Unit.INCH, (1.5, 3.5), 16.0, 4.0)
 UK = Shop(Unit.MM, (38.0, 89.0), 400.0, 100.0)
+
+
+def stations(shop: Shop, *points: Pair) -> tuple[Station, ...]:
+    """Measured points as (place, height) in the shop's unit."""
+    return tuple(Station(shop.length(at), shop.length(height)) for at, height in points)
 
 
 def result(room: Room, wall: Wall, line_edge: LineEdge = LineEdge.NEAR) -> WallResult:

@@ -97,9 +97,9 @@ def test_corners_of_top_plates(data: st.DataObject) -> None:
     assert found.frame is not None
     for plate in (m for m in found.frame.members if m.role is Role.TOP_PLATE):
         layer = int(plate.key.split("/")[-1])
-        downs = [layer * thickness] * 2 + [(layer - 1) * thickness] * 2
         for d, outline in ((0.0, plate.near), (wall.stud.width.mm, plate.far)):
-            over = solids.overhead(room, where, d)
+            over, half = solids.overhead(room, where, d), len(outline) // 2
+            downs = [layer * thickness] * half + [(layer - 1) * thickness] * half
             for (x, y), down in zip(outline, downs, strict=True):
                 assert y == pytest.approx(solids.top(over, where, (x, d), down), abs=1e-5)
 

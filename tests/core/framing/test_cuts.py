@@ -97,7 +97,7 @@ def test_plate(
 
 @pytest.mark.parametrize(
     ("bevel", "mitre", "square"),
-    [(0, 0, True), (0.009, 0, True), (0, -0.009, True), (0.011, 0, False), (0, 0.011, False)],
+    [(0, 0, True), (0.49, 0, True), (0, -0.49, True), (0.51, 0, False), (0, 0.51, False)],
 )
-def test_square_to_a_hundredth_of_a_degree(bevel: float, mitre: float, square: bool) -> None:
+def test_sawn_square_within_half_a_degree(bevel: float, mitre: float, square: bool) -> None:
     assert Facet(math.radians(bevel), math.radians(mitre), "any").is_square is square

@@ -1,0 +1,148 @@
+"""Studs cut to what the tape said: the stated fit, measured studs, and what a test stud corrects.
+
+Only members that reach the top plates are fitted; their cuts stay, their tops go up or down.
+"""
+
+from itertools import pairwise
+
+import msgspec
+
+from core.framing.bending import underside
+from core.framing.member import SQUARE_WITHIN, XY, Member, Role
+from core.model import MeasuredStud, Wall
+from core.roof.measured import difference_at
+
+
+class Tried(msgspec.Struct, frozen=True):
+    """A measured stud: the long point worked out for it, and the one it is cut to, mm.
+
+    `corrected` are the keys of the neighbours that a test stud corrects by the difference.
+    """
+
+    key: str
+    worked: float
+    length: float
+    corrected: tuple[str, ...]
+
+    @property
+    def difference(self) -> float:
+        """How much longer it is than worked out, mm."""
+        return self.length - self.worked
+
+
+def fitted(wall: Wall, members: tuple[Member, ...]) -> tuple[tuple[Member, ...], tuple[Tried, ...]]:
+    """The members with their lengths fitted, and the studs that were measured.
+
+    All are short of the plates by the stated fit. Under a top plate that holds test studs, each
+    further stud is corrected by what these differ by: between two of them in proportion, beyond
+    them by the nearer one's. A measured stud has the measured length itself.
+    """
+    gap = wall.fit.mm if wall.fit is not None else 0.0
+    reaching = [raised(m, -gap) for m in members if reaches_plates(m)]
+    if not wall.measured_studs:
+        cut = {m.key: m for m in reaching}
+        return tuple(cut.get(m.key, m) for m in members), ()
+    stated = {s.key: s for s in wall.measured_studs}
+    plates = [m for m in members if m.role is Role.TOP_PLATE]
+    groups: dict[str, list[Member]] = {}
+    for member in reaching:
+        groups.setdefault(_plate_over(member, plates), []).append(member)
+    found = [_under_one_plate(group, stated) for group in groups.values()]
+    cut = {m.key: m for made, _ in found for m in made}
+    return tuple(cut.get(m.key, m) for m in members), tuple(t for _, tried in found for t in tried)
+
+
+def _under_one_plate(
+    group: list[Member], stated: dict[str, MeasuredStud]
+) -> tuple[list[Member], list[Tried]]:
+    """The members under one plate, each measured, corrected by the test studs, or as it is."""
+    tests = tuple(
+        (_middle(m), stated[m.key].length.mm - m.long_point)
+        for m in sorted(group, key=_middle)
+        if m.key in stated and stated[m.key].is_test
+    )
+    others = tuple(m.key for m in group if m.key not in stated)
+    made, tried = [], []
+    for member in group:
+        rise = difference_at(tests, _middle(member)) if tests else 0.0
+        if stud := stated.get(member.key):
+            rise = stud.length.mm - member.long_point
+            corrected = others if stud.is_test else ()
+            tried.append(Tried(member.key, member.long_point, stud.length.mm, corrected))
+        made.append(raised(member, rise))
+    return made, tried
+
+
+def reaches_plates(member: Member) -> bool:
+    """Whether a member's top is cut to the top plates."""
+    if member.role is Role.CRIPPLE:
+        return "/above/" in member.key
+    return member.role in (Role.STUD, Role.KING)
+
+
+def raised(member: Member, rise: float) -> Member:
+    """The member `rise` mm longer at its top; the member itself where nothing would be left."""
+    if rise == 0.0 or member.short_point + rise <= 0.0:
+        return member
+    near_left, near_right, far_left, far_right = (edge + rise for edge in member.edges)
+    return msgspec.structs.replace(
+        member,
+        near=_raised(member.near, rise),
+        far=_raised(member.far, rise),
+        edges=(near_left, near_right, far_left, far_right),
+        long_point=member.long_point + rise,
+        short_point=member.short_point + rise,
+        overall=member.overall + rise,
+    )
+
+
+def crown(outline: tuple[XY, ...]) -> tuple[XY, ...]:
+    """The corners of a standing member's top, from right to left."""
+    right = max(x for x, _ in outline)
+    turn = next(n for n, (a, b) in enumerate(pairwise(outline)) if a[0] == b[0] == right)
+    return outline[turn + 1 :]
+
+
+def one_cut(member: Member) -> Member:
+    """The member with a single cut at its top where its facets differ by next to nothing.
+
+    A measured line turns so little over a stud that no saw is set anew for it.
+    """
+    bevels = [facet.bevel for facet in member.last_cut]
+    mitres = {facet.mitre for facet in member.last_cut}
+    if len(bevels) == 1 or max(bevels) - min(bevels) > SQUARE_WITHIN or len(mitres) > 1:
+        return member
+    near, far = (_chord(outline) for outline in (member.near, member.far))
+    middle = member.last_cut[len(bevels) // 2]
+    lengths = member.edges
+    return msgspec.structs.replace(
+        member,
+        near=near,
+        far=far,
+        long_point=max(lengths),
+        short_point=min(lengths),
+        last_cut=(middle,),
+    )
+
+
+def _chord(outline: tuple[XY, ...]) -> tuple[XY, ...]:
+    top = crown(outline)
+    return (*outline[: len(outline) - len(top)], top[0], top[-1])
+
+
+def _raised(outline: tuple[XY, ...], rise: float) -> tuple[XY, ...]:
+    top = crown(outline)
+    return (*outline[: len(outline) - len(top)], *((x, y + rise) for x, y in top))
+
+
+def _middle(member: Member) -> float:
+    return (member.left + member.right) / 2
+
+
+def _plate_over(member: Member, plates: list[Member]) -> str:
+    """What names the top plates over the middle of a member: their key without the layer."""
+    for plate in plates:
+        under = underside(plate)
+        if under[0][0] <= _middle(member) <= under[-1][0]:
+            return plate.key.rpartition("/")[0]
+    return ""
