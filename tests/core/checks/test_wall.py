@@ -167,8 +167,10 @@ def test_a_wall_beside_the_ridge(at: float) -> None:
 
 
 def test_the_gravest_come_first() -> None:
-    box = US.box("box-1", "B/layout/99", Side.LEFT, 12)
-    found = cautions(SLOPE, US.wall((96, 0), (96, 120), boxes=(box,)))
+    """Whatever they are about: here a ridge inside a wall whose plate is too narrow as well."""
+    room = US.room(288, (33, in_12(9)), (33, in_12(9)))
+    found = cautions(room, US.wall((146, 0), (146, 120)))
+    assert [c.message.id for c in found] == ["wall.ridge-inside", "plate.narrow"]
     assert [c.severity for c in found] == [Severity.UNBUILDABLE, Severity.WARNING]
 
 

@@ -5,8 +5,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.drawing import Dimension, Fill, Pen, Show, Stroke, Text, View
+from core.drawing import Dimension, Drawing, Fill, Pen, Show, Stroke, Text, View
 from core.drawing.elevation import elevation, marks_reach, sole_marks
+from core.drawing.extent import text_corners
+from core.drawing.placing import Rect, bounds
 from core.framing import Role
 from core.job import work_out
 from core.lengths import System, Tape
@@ -89,6 +91,36 @@ def test_figures_by_hand() -> None:
     mark is at 15 1/4 on the sole plate and 5/4 of that on the slope."""
     assert sorted(texts_of("B/layout/1")) == sorted(["B2", '69 3/16"', '15 1/4" X', '19 1/16" X'])
     assert texts_of("B/door-1") == ["door 1", '34" × 82 1/2"']
+
+
+def _rects(drawing: Drawing, scale: float, pens: set[Pen]) -> list[Rect]:
+    """The rectangles around the texts of these pens, model mm."""
+    texts = [e for e in drawing if isinstance(e, Text) and e.pen in pens]
+    return [bounds(text_corners(text, scale)) for text in texts]
+
+
+@pytest.mark.parametrize("scale", [1 / 16, 1 / 24, 1 / 48])
+def test_no_text_stands_on_a_box(scale: float) -> None:
+    """Two boxes low on either side of each of two studs, where their labels would stand."""
+    sides = [(f"B/layout/{n}", side) for n in (2, 3) for side in Side]
+    boxes = tuple(US.box(f"box-{n}", *at, 5) for n, at in enumerate(sides))
+    wall = result(ROOM, US.wall((36, 240), (252, 240), boxes=boxes))
+    drawing = elevation(wall, View(scale), US_WORDS)
+    for left, bottom, right, top in _rects(drawing, scale, {Pen.LABEL, Pen.LENGTH}):
+        for box in wall.boxes:
+            beside = right <= box.left or left >= box.right
+            assert beside or top <= box.bottom or bottom >= box.top
+
+
+@pytest.mark.parametrize("scale", [1 / 16, 1 / 24, 1 / 48])
+def test_no_label_stands_on_the_heavy_outline_of_what_cannot_be_built(scale: float) -> None:
+    """A door 100 in. high under a ceiling of 94; studs run on through it."""
+    door = US.opening("door-1", 70, 34, 100)
+    wall = result(ROOM, US.wall((36, 240), (252, 240), openings=(door,)))
+    drawing = elevation(wall, View(scale), US_WORDS)
+    for left, _, right, _ in _rects(drawing, scale, {Pen.LENGTH}):
+        for edge in (70 * 25.4, 104 * 25.4):
+            assert not left < edge < right
 
 
 @settings(max_examples=30)
