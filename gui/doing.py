@@ -58,7 +58,7 @@ class Doing:
         """Whether what is held can be deleted."""
         wall, held = self._desk.wall, self._desk.held
         thing = thing_of(wall, held) if wall and held else None
-        return thing is not None and thing.kind not in (Kind.END, Kind.PLATE)
+        return thing is not None and thing.kind not in (Kind.END, Kind.PLATE, Kind.BLOCK)
 
     @property
     def can_put_back(self) -> bool:

@@ -27,6 +27,7 @@ _FORM_OF = {
     Kind.CRIPPLE: "stud",
     Kind.END: "fixed",
     Kind.PLATE: "fixed",
+    Kind.BLOCK: "fixed",
 }
 
 

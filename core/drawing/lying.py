@@ -16,6 +16,8 @@ from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Member, Role
 
+_BEAMS = frozenset({Role.HEADER, Role.SILL, Role.BLOCKING, Role.BACKING})
+
 _STEP = 0.5
 """Between two places along a member where its label is tried, mm on paper."""
 
@@ -25,7 +27,7 @@ def beam_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground)
 
     They stand on the ground from then on.
     """
-    beams = [m for m in frame.members if m.role in (Role.HEADER, Role.SILL)]
+    beams = [m for m in frame.members if m.role in _BEAMS]
     return tuple(text for m in beams for text in _along(m, labels[m.key], view, ground))
 
 

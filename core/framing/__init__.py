@@ -1,5 +1,6 @@
 """The framing of a wall: layout, members with their end cuts, openings, plates, marks, labels."""
 
+from core.framing.backing import Unbacked
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.frame import Frame, PlacedOpening, frame_wall
@@ -7,18 +8,29 @@ from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
+from core.framing.meeting import Meeting, meetings
 from core.framing.member import Facet, Member, Role
+from core.framing.nailed import Nailed, Surroundings
 from core.framing.openings import lowest_sill
+from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
 
 __all__ = [
+    "Between",
+    "Crossing",
     "Facet",
     "Fit",
     "Frame",
     "Mark",
+    "Meeting",
     "Member",
+    "Nailed",
+    "OverPlate",
     "PlacedBox",
     "PlacedOpening",
+    "Rafters",
     "Role",
+    "Surroundings",
+    "Unbacked",
     "fit",
     "frame_wall",
     "header_rise",
@@ -26,7 +38,9 @@ __all__ = [
     "layout_lefts",
     "lowest_sill",
     "marks",
+    "meetings",
     "place_boxes",
+    "rafters_of",
     "spoken",
     "wanted_left",
 ]

@@ -6,11 +6,15 @@ from core.framing import keys
 from core.framing.fit import Fit, fit
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
-from core.framing.openings import Framed, Over, around, cripples, framed
+from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_at_meetings
+from core.framing.openings import Framed, Over, cripples, framed
+from core.framing.openings import around as timber_around
 from core.framing.plates import plates_underside, sole_plate, top_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
+
+_ALONE = Surroundings()
 
 
 class PlacedOpening(msgspec.Struct, frozen=True):
@@ -26,6 +30,7 @@ class Frame(msgspec.Struct, frozen=True):
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
+    `nailed` tells of blocking and backing, whose members stand among the others.
     """
 
     near: RoofLine
@@ -34,27 +39,32 @@ class Frame(msgspec.Struct, frozen=True):
     openings: tuple[PlacedOpening, ...]
     no_room: tuple[str, ...]
     too_low: tuple[str, ...]
+    nailed: Nailed = Nailed()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
         return next((m for m in self.members if m.key == key), None)
 
 
-def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
+def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, around: Surroundings = _ALONE) -> Frame:
     """The frame of `wall` under its roof lines over face A and the far face.
 
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
     that nothing is drawn that cannot be built.
     """
+    near, far = slipped(wall, near), slipped(wall, far)
     over = (plates_underside(wall, near), plates_underside(wall, far))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    fixed = [m for f in extents for m in around(wall, f.opening, over)]
+    fixed = [m for f in extents for m in timber_around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
     studs, no_room, low = _studs(wall, over, extents)
-    standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
+    met = studs_at_meetings(wall, around, over, (*ends, *fixed, *studs))
+    standing_members = sorted((*ends, *fixed, *studs, *met), key=lambda m: (m.left, m.bottom))
     members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
-    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
+    nailed = nailed_in(wall, around, over, near, members)
+    members = (*members, *nailed.members)
+    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low), nailed)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

@@ -3,7 +3,7 @@
 import msgspec
 
 from core.checks import Caution, Severity
-from core.framing import Frame, Mark, PlacedBox
+from core.framing import Frame, Mark, PlacedBox, Surroundings
 from core.model import Habits, Project, Wall
 from core.roof import RoofLine
 
@@ -12,7 +12,8 @@ class WallInputs(msgspec.Struct, frozen=True):
     """Everything that a wall's results may depend on, and nothing else.
 
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
-    out from under the roof or has no length. `printed` are labels already on paper, (key, label).
+    out from under the roof or has no length. `printed` are labels already on paper, (key, label);
+    `around` is what stands about the wall: walls that end against it, rafters over it.
     """
 
     wall: Wall
@@ -20,6 +21,7 @@ class WallInputs(msgspec.Struct, frozen=True):
     far: RoofLine | None
     habits: Habits
     printed: tuple[tuple[str, str], ...]
+    around: Surroundings = Surroundings()
 
 
 class WallResult(msgspec.Struct, frozen=True):

@@ -1,7 +1,15 @@
 """The one pipeline: a project and a site record in, results out."""
 
-from core.checks import Caution, Severity, standing_cautions, wall_cautions
-from core.framing import frame_wall, labels, marks, place_boxes
+from core.checks import Caution, Severity, nailed_cautions, standing_cautions, wall_cautions
+from core.framing import (
+    Surroundings,
+    frame_wall,
+    labels,
+    marks,
+    meetings,
+    place_boxes,
+    rafters_of,
+)
 from core.job.results import Results, WallInputs, WallResult
 from core.model import Project, SiteRecord, Wall
 from core.roof import Roof, RoofLine, roof_line, roof_of
@@ -43,8 +51,14 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
 def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
     """Gather everything the wall may read."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
+    around = Surroundings(meetings(wall, project.walls), rafters_of(project.room))
     return WallInputs(
-        wall, _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm), project.habits, printed
+        wall,
+        _line(roof, wall, 0.0),
+        _line(roof, wall, wall.stud.width.mm),
+        project.habits,
+        printed,
+        around,
     )
 
 
@@ -56,7 +70,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    frame = frame_wall(wall, inputs.near, inputs.far)
+    frame = frame_wall(wall, inputs.near, inputs.far, inputs.around)
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
     return WallResult(
@@ -65,7 +79,10 @@ def wall_result(inputs: WallInputs) -> WallResult:
         marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
         boxes,
         tuple(named.items()),
-        wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        (
+            *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+            *nailed_cautions(wall, frame, inputs.around),
+        ),
     )
 
 

@@ -1,6 +1,14 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.nailed import (
+    Blocking,
+    Fixture,
+    FixtureKind,
+    MeetingKind,
+    RafterBacking,
+    WallFace,
+)
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.site import PrintedLabel, SiteRecord
@@ -22,14 +30,18 @@ from core.model.wall import (
 
 __all__ = [
     "AddedStud",
+    "Blocking",
     "Box",
     "BoxHeight",
+    "Fixture",
+    "FixtureKind",
     "Habits",
     "Header",
     "HeaderKind",
     "Layout",
     "Letters",
     "LineEdge",
+    "MeetingKind",
     "MovedStud",
     "Opening",
     "OpeningKind",
@@ -37,6 +49,7 @@ __all__ = [
     "PrintedLabel",
     "Project",
     "Rafter",
+    "RafterBacking",
     "RidgeBeam",
     "Room",
     "Side",
@@ -45,5 +58,6 @@ __all__ = [
     "Timber",
     "TopPlate",
     "Wall",
+    "WallFace",
     "next_letter",
 ]

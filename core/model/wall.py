@@ -9,6 +9,7 @@ import math
 import msgspec
 
 from core.lengths import Length
+from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
 from core.model.room import Point
 from core.model.timber import Timber
 
@@ -123,7 +124,8 @@ class Wall(msgspec.Struct, frozen=True):
 
     The chalk line is snapped along face A; the timber lies on the far side of it. `letter` names
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
-    places that the person left empty on purpose.
+    places that the person left empty on purpose. `meeting` is what the wall gets where others end
+    against it; `slip_gap` is how far its top plate stays below the rafters, measured plumb.
     """
 
     letter: str
@@ -139,6 +141,11 @@ class Wall(msgspec.Struct, frozen=True):
     moved: tuple[MovedStud, ...] = ()
     added: tuple[AddedStud, ...] = ()
     left_out: tuple[int, ...] = ()
+    blocking: Blocking | None = None
+    fixtures: tuple[Fixture, ...] = ()
+    meeting: MeetingKind | None = None
+    rafter_backing: RafterBacking | None = None
+    slip_gap: Length | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:
