@@ -73,7 +73,9 @@ def unbacked(
         for a, b in (*sorted(solid), (right, right)):
             until = min(a, right)
             if until - low > wall.stud.thickness.mm:
-                height = _nearest(fixture, [x for x in bays if x.touches(low, until)])
+                height = _nearest(
+                    fixture, [x for x in bays if x.touches(low, until) and x.foot <= bottom]
+                )
                 found.append(Unbacked(fixture.id, low, until, height))
             low = max(low, b)
     return tuple(found)

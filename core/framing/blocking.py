@@ -1,6 +1,8 @@
 """Rows of blocks between studs: at stated heights, at most so far apart, and against fire."""
 
 import math
+from collections import Counter
+from collections.abc import Iterator
 
 import msgspec
 
@@ -28,9 +30,17 @@ def blocking(wall: Wall, bays: tuple[Bay, ...], backed: tuple[Member, ...]) -> t
     if stated is None:
         return ()
     made: list[Member] = []
-    for index, bay in enumerate(bays):
-        made += _in_bay(wall, stated, bay, _taken(bay, backed), raised=index % 2 == 1)
+    for odd, bay in _by_turns(bays):
+        made += _in_bay(wall, stated, bay, _taken(bay, backed), raised=odd)
     return tuple(made)
+
+
+def _by_turns(bays: tuple[Bay, ...]) -> Iterator[tuple[bool, Bay]]:
+    """Every bay, and whether it is an odd one of those that stand on the same timber."""
+    counted: Counter[float] = Counter()
+    for bay in bays:
+        yield counted[bay.datum] % 2 == 1, bay
+        counted[bay.datum] += 1
 
 
 def _in_bay(wall: Wall, stated: Blocking, bay: Bay, taken: Taken, *, raised: bool) -> list[Member]:

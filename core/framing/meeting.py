@@ -80,7 +80,7 @@ def _met(wall: Wall, other: Wall, end: Side) -> Meeting | None:
     """Where the end of another wall stands against a face of this one, if it does.
 
     Both long sides of the other wall are followed to the face, so that a wall at an angle takes up
-    what it covers there.
+    what it covers there; one corner of its end has to be at the face.
     """
     (start, along, away), (first, o_along, o_away) = _axes(wall), _axes(other)
     at = other.run if end is Side.RIGHT else 0.0
@@ -95,8 +95,7 @@ def _met(wall: Wall, other: Wall, end: Side) -> Meeting | None:
         u = first[0] + o_along[0] * at + o_away[0] * aside - start[0]
         v = first[1] + o_along[1] * at + o_away[1] * aside - start[1]
         corners.append((_dot((u, v), along), surface - _dot((u, v), away)))
-    gaps = [-gap if face is WallFace.FAR else gap for _, gap in corners]
-    if not -REACH <= min(gaps) <= REACH:
+    if all(abs(gap) > REACH for _, gap in corners):
         return None
     reached = [x + gap / lean * _dot(inward, along) for x, gap in corners]
     left, right = min(reached), max(reached)
