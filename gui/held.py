@@ -7,8 +7,10 @@ from gui.desk import Desk
 from gui.numbers import numbers_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
+from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
+from gui.panels.nailed import NailedForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.room import RoomForm
@@ -23,6 +25,7 @@ WIDTH = 360
 _FORM_OF = {
     Kind.OPENING: "opening",
     Kind.BOX: "box",
+    Kind.FIXTURE: "fixture",
     Kind.STUD: "stud",
     Kind.CRIPPLE: "stud",
     Kind.END: "fixed",
@@ -45,6 +48,7 @@ class Held(QScrollArea):
         fixed.sentence("held.goes-with-wall")
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
+        self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
@@ -52,6 +56,8 @@ class Held(QScrollArea):
             "stud": self.stud,
             "fixed": fixed,
             "wall": self.wall,
+            "fixture": self.fixture,
+            "nailed": Section(words.word("heading.nailed"), self.nailed),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -98,4 +104,6 @@ class Held(QScrollArea):
         if wall is None:
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        return (
+            (_FORM_OF[thing.kind],) if thing is not None else ("wall", "nailed", "room", "habits")
+        )

@@ -23,11 +23,11 @@ _STEP = 0.5
 
 
 def beam_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground) -> Drawing:
-    """The labels of headers and sills along them; one without room is left out.
+    """The labels of headers, sills and blocks along them; one without room is left out.
 
     They stand on the ground from then on.
     """
-    beams = [m for m in frame.members if m.role in _BEAMS]
+    beams = [m for m in frame.members if m.role in _BEAMS and "/rafters/" not in m.key]
     return tuple(text for m in beams for text in _along(m, labels[m.key], view, ground))
 
 

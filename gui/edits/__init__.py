@@ -2,6 +2,14 @@
 
 from gui.edits.boxes import add_box, move_box, set_box
 from gui.edits.deleting import delete, delete_wall
+from gui.edits.nailed import (
+    add_fixture,
+    set_blocking,
+    set_fixture,
+    set_meeting,
+    set_rafter_backing,
+    set_slip_gap,
+)
 from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
@@ -12,6 +20,7 @@ from gui.edits.walls import add_wall, set_wall
 __all__ = [
     "Refusal",
     "add_box",
+    "add_fixture",
     "add_opening",
     "add_stud",
     "add_wall",
@@ -22,10 +31,15 @@ __all__ = [
     "move_stud",
     "new_project",
     "put_back",
+    "set_blocking",
     "set_box",
+    "set_fixture",
     "set_habits",
+    "set_meeting",
     "set_name",
     "set_opening",
+    "set_rafter_backing",
     "set_room",
+    "set_slip_gap",
     "set_wall",
 ]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import msgspec
 import pytest
 from hypothesis import given
@@ -11,7 +13,7 @@ from core.framing import Frame, Role
 from core.framing.bays import Bay
 from core.framing.blocking import rows
 from core.model import Blocking, Room, Wall
-from walls import US, UK, frame_of, in_12, result
+from walls import UK, US, frame_of, in_12, result
 
 FLAT = US.room(264, left=(97.5, in_12(0)))
 """Plates' underside at 96."""
@@ -180,7 +182,7 @@ def test_a_row_over_everything_is_told_with_the_highest_that_fits() -> None:
 
 
 def test_metric_rows() -> None:
-    """Studs 38 at 400: bays 38-381, 419-781, then to the end stud at 1200; the row's block is 38 high."""
+    """Studs 38 at 400: bays 38-381, 419-781, then to the end stud at 1200."""
     wall: Wall = UK.wall((0, 500), (1238, 500))
     stated = Blocking(heights=(UK.length(1200),))
     frame = frame_of(
@@ -218,10 +220,11 @@ def test_no_clear_height_is_more_than_stated(
     stated = Blocking(tuple(UK.length(h) for h in heights), UK.length(most))
     found = rows(stated, bay, 38.0, taken)
     spans = [(r.middle - 19, r.middle + 19) for r in found]
-    for (_, top), (bottom, _) in zip(spans, spans[1:], strict=False):
+    for (_, top), (bottom, _) in pairwise(spans):
         assert bottom >= top - 1e-3
     for bottom, top in spans:
-        assert bay.foot - 1e-3 <= bottom and top <= bay.low + 1e-3
+        assert bottom >= bay.foot - 1e-3
+        assert top <= bay.low + 1e-3
         assert all(top <= a + 1e-3 or bottom >= b - 1e-3 for a, b in taken)
     if not taken and rise <= most - 38:
         edges = [bay.foot, *(y for span in spans for y in span), bay.high]

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from core.framing import Meeting, Member, Role, meetings
 from core.job import WallResult, work_out
 from core.lengths import System
-from core.model import MeetingKind, Point, Project, Room, Side, SiteRecord, Wall, WallFace
+from core.model import MeetingKind, Opening, Point, Project, Room, Side, SiteRecord, Wall, WallFace
 from walls import US, in_12, result
 
 TWO, THREE, BLOCKS = MeetingKind.TWO_STUDS, MeetingKind.THREE_STUDS, MeetingKind.BLOCKS
@@ -65,9 +65,16 @@ def test_ends_found_from_the_plan(
     assert met(THROUGH, ending(left_end, right_end)) == found
 
 
-def framed(other: Wall, kind: MeetingKind | None, room: Room = FLAT, **more: object) -> WallResult:
+def framed(
+    other: Wall,
+    kind: MeetingKind | None,
+    room: Room = FLAT,
+    openings: tuple[Opening, ...] = (),
+) -> WallResult:
     """The wall along v = 100 that the other one ends against."""
-    through = msgspec.structs.replace(US.wall((0, 100), (120, 100), **more), meeting=kind)
+    through = msgspec.structs.replace(
+        US.wall((0, 100), (120, 100), openings=openings), meeting=kind
+    )
     project = Project("test", System.INCH, room, (through, other))
     return work_out(project, SiteRecord()).wall("B")
 

@@ -13,7 +13,14 @@ from core.storage.sense import rafter_size
 from core.storage.sense_wall import wall_faults
 from walls import US
 
-RAIL = Fixture("rail-1", FixtureKind.RAIL, *map(US.length, (20, 30, 36)), US.timber((1.5, 5.5)))
+RAIL = Fixture(
+    "rail-1",
+    FixtureKind.RAIL,
+    US.length(20),
+    US.length(30),
+    US.length(36),
+    US.timber((1.5, 5.5)),
+)
 WALL = US.wall((0, 9), (120, 9))
 
 
