@@ -8,7 +8,7 @@ from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
-from core.framing.meeting import Meeting, meetings
+from core.framing.meeting import Footprint, Meeting, footprints, meetings
 from core.framing.member import Facet, Member, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.openings import lowest_sill
@@ -19,6 +19,7 @@ __all__ = [
     "Crossing",
     "Facet",
     "Fit",
+    "Footprint",
     "Frame",
     "Mark",
     "Meeting",
@@ -32,6 +33,7 @@ __all__ = [
     "Surroundings",
     "Unbacked",
     "fit",
+    "footprints",
     "frame_wall",
     "header_rise",
     "labels",

@@ -36,14 +36,44 @@ class Meeting(msgspec.Struct, frozen=True):
     right: float
 
 
-def meetings(wall: Wall, others: tuple[Wall, ...]) -> tuple[Meeting, ...]:
+class Footprint(msgspec.Struct, frozen=True):
+    """Where a wall stands in plan, mm: its left end, its direction and that away from face A."""
+
+    letter: str
+    start: Span
+    along: Span
+    away: Span
+    run: float
+    width: float
+
+    @classmethod
+    def of(cls, wall: Wall) -> "Footprint | None":
+        """The footprint of a wall; None for one without length."""
+        (u0, v0), (u1, v1) = wall.chalk
+        run = wall.run
+        if run <= 0.0:
+            return None
+        along = ((u1 - u0) / run, (v1 - v0) / run)
+        away = (-along[1], along[0])
+        return cls(wall.letter, (u0, v0), along, away, run, wall.stud.width.mm)
+
+
+def footprints(walls: tuple[Wall, ...]) -> tuple[Footprint, ...]:
+    """The footprints of all walls that have a length."""
+    return tuple(found for wall in walls if (found := Footprint.of(wall)) is not None)
+
+
+def meetings(wall: Wall, plan: tuple[Footprint, ...]) -> tuple[Meeting, ...]:
     """Every end of another wall that stands against a face of this one, from left to right."""
+    own = Footprint.of(wall)
+    if own is None:
+        return ()
     found = [
         met
-        for other in others
-        if other.letter != wall.letter and wall.run > 0 and other.run > 0
+        for other in plan
+        if other.letter != wall.letter
         for end in Side
-        if (met := _met(wall, other, end)) is not None
+        if (met := _met(own, other, end)) is not None
     ]
     return tuple(sorted(found, key=lambda met: met.left))
 
@@ -76,32 +106,36 @@ def meeting_studs(
     return tuple(member for member in made if member is not None)
 
 
-def _met(wall: Wall, other: Wall, end: Side) -> Meeting | None:
+def _met(wall: Footprint, other: Footprint, end: Side) -> Meeting | None:
     """Where the end of another wall stands against a face of this one, if it does.
 
     Both long sides of the other wall are followed to the face, so that a wall at an angle takes up
     what it covers there; one corner of its end has to be at the face.
     """
-    (start, along, away), (first, o_along, o_away) = _axes(wall), _axes(other)
-    at = other.run if end is Side.RIGHT else 0.0
-    inward = (o_along[0], o_along[1]) if end is Side.LEFT else (-o_along[0], -o_along[1])
-    lean = _dot(inward, away)
+    first = _corner(wall, other, end, 0.0)
+    if not -other.width - REACH <= first[1] <= wall.width + other.width + REACH:
+        return None
+    turn = 1.0 if end is Side.LEFT else -1.0
+    lean = turn * _dot(other.along, wall.away)
     if abs(lean) < _STEEP:
         return None
-    face = WallFace.FAR if lean > 0 else WallFace.A
-    surface = wall.stud.width.mm if face is WallFace.FAR else 0.0
-    corners = []
-    for aside in (0.0, other.stud.width.mm):
-        u = first[0] + o_along[0] * at + o_away[0] * aside - start[0]
-        v = first[1] + o_along[1] * at + o_away[1] * aside - start[1]
-        corners.append((_dot((u, v), along), surface - _dot((u, v), away)))
-    if all(abs(gap) > REACH for _, gap in corners):
+    face, surface = (WallFace.FAR, wall.width) if lean > 0 else (WallFace.A, 0.0)
+    corners = (first, _corner(wall, other, end, other.width))
+    if all(abs(surface - depth) > REACH for _, depth in corners):
         return None
-    reached = [x + gap / lean * _dot(inward, along) for x, gap in corners]
-    left, right = min(reached), max(reached)
+    aside = turn * _dot(other.along, wall.along) / lean
+    left, right = sorted(x + (surface - depth) * aside for x, depth in corners)
     if min(right, wall.run) - max(left, 0.0) < NAIL:
         return None
     return Meeting(other.letter, end, face, left, right)
+
+
+def _corner(wall: Footprint, other: Footprint, end: Side, aside: float) -> Span:
+    """A corner of the other wall's end, along this wall and away from its face A."""
+    at = other.run if end is Side.RIGHT else 0.0
+    u = other.start[0] + other.along[0] * at + other.away[0] * aside - wall.start[0]
+    v = other.start[1] + other.along[1] * at + other.away[1] * aside - wall.start[1]
+    return _dot((u, v), wall.along), _dot((u, v), wall.away)
 
 
 def _flat(wall: Wall, met: Meeting, taken: list[Span]) -> float | None:
@@ -188,13 +222,6 @@ def _aside(line: RoofLine, away: float) -> RoofLine:
 
 def _free(span: Span, taken: list[Span]) -> bool:
     return all(span[1] <= a + CLEAR or span[0] >= b - CLEAR for a, b in taken)
-
-
-def _axes(wall: Wall) -> tuple[Span, Span, Span]:
-    """The left end in plan, the direction of the wall, and that away from face A."""
-    (u0, v0), (u1, v1) = wall.chalk
-    along = ((u1 - u0) / wall.run, (v1 - v0) / wall.run)
-    return (u0, v0), along, (-along[1], along[0])
 
 
 def _dot(a: Span, b: Span) -> float:

@@ -2,7 +2,9 @@
 
 from core.checks import Caution, Severity, nailed_cautions, standing_cautions, wall_cautions
 from core.framing import (
+    Footprint,
     Surroundings,
+    footprints,
     frame_wall,
     labels,
     marks,
@@ -43,15 +45,18 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
     """All results of a project; with a memo only the walls whose inputs changed are worked out."""
     memo = memo or Memo()
     roof = roof_of(project.room)
-    walls = tuple(memo.wall(inputs_of(project, site, roof, wall)) for wall in project.walls)
+    plan = footprints(project.walls)
+    walls = tuple(memo.wall(inputs_of(project, site, roof, plan, wall)) for wall in project.walls)
     memo.keep(walls)
     return Results(project, walls, standing_cautions())
 
 
-def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
-    """Gather everything the wall may read."""
+def inputs_of(
+    project: Project, site: SiteRecord, roof: Roof, plan: tuple[Footprint, ...], wall: Wall
+) -> WallInputs:
+    """Gather everything the wall may read; `plan` is where all walls stand."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
-    around = Surroundings(meetings(wall, project.walls), rafters_of(project.room))
+    around = Surroundings(meetings(wall, plan), rafters_of(project.room))
     return WallInputs(
         wall,
         _line(roof, wall, 0.0),

@@ -4,6 +4,7 @@ from fractions import Fraction
 from functools import lru_cache
 from itertools import count
 
+from core.framing import footprints
 from core.job import WallInputs, WallResult
 from core.job.work import inputs_of, wall_result
 from core.lengths import Length, System, Unit
@@ -49,7 +50,8 @@ def next_id(wall: Wall, stem: str) -> str:
 def worked(project: Project, letter: str) -> WallResult:
     """The result of one wall of the project, nothing yet printed."""
     wall = project.wall(letter)
-    return _result(inputs_of(project, SiteRecord(), roof_of(project.room), wall))
+    roof, plan = roof_of(project.room), footprints(project.walls)
+    return _result(inputs_of(project, SiteRecord(), roof, plan, wall))
 
 
 @lru_cache(maxsize=8)

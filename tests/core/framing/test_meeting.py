@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.framing import Meeting, Member, Role, meetings
+from core.framing import Meeting, Member, Role, footprints, meetings
 from core.job import WallResult, work_out
 from core.lengths import System
 from core.model import MeetingKind, Opening, Point, Project, Room, Side, SiteRecord, Wall, WallFace
@@ -29,7 +29,7 @@ def ending(left_end: tuple[float, float], right_end: tuple[float, float]) -> Wal
 def met(through: Wall, other: Wall) -> list[tuple[Side, WallFace, float, float]]:
     return [
         (m.end, m.face, round(US.of(m.left), 3), round(US.of(m.right), 3))
-        for m in meetings(through, (through, other))
+        for m in meetings(through, footprints((through, other)))
     ]
 
 
@@ -231,4 +231,4 @@ def _meeting(
         return msgspec.structs.replace(wall, left_end=points[0], right_end=points[1])
 
     through = turned(THROUGH, b)
-    return meetings(through, (through, turned(ending((0, 0), (1, 1)), c)))
+    return meetings(through, footprints((through, turned(ending((0, 0), (1, 1)), c))))
