@@ -8,6 +8,7 @@ import msgspec
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely import LineString, Polygon
 
 from core.framing import Meeting, Member, Role, footprints, meetings
 from core.job import WallResult, work_out
@@ -216,6 +217,30 @@ def test_a_turned_and_shifted_plan_gives_the_same_meetings(
     for a, b in zip(plain, turned, strict=True):
         assert (a.end, a.face) == (b.end, b.face)
         assert (a.left, a.right) == pytest.approx((b.left, b.right), abs=1e-6)
+
+
+@given(
+    st.floats(20, 100),
+    st.floats(25, 155).map(math.radians),
+    st.sampled_from([-1.0, 1.0]),
+    st.booleans(),
+)
+def test_what_a_wall_takes_up_is_its_strip_across_the_face(
+    where: float, lean: float, side: float, back: bool
+) -> None:
+    """The oracle: C's strip as a long polygon, cut with the line of the face by shapely."""
+    rise = 0.0 if side < 0 else 3.5
+    way = (math.cos(lean), side * math.sin(lean))
+    foot, tip = (where, rise), (where + 60 * way[0], rise + 60 * way[1])
+    start, end = (tip, foot) if back else (foot, tip)
+    (found,) = _meeting(((0, 0), (120, 0)), (start, end), 0.0)
+    assert found.end is (Side.RIGHT if back else Side.LEFT)
+    # Timber lies to the left of the way from the left end to the right one.
+    left = (-(end[1] - start[1]) / 60 * 3.5, (end[0] - start[0]) / 60 * 3.5)
+    far = [(where + s * 500 * way[0], rise + s * 500 * way[1]) for s in (-1, 1)]
+    strip = Polygon([*far, *((x + left[0], y + left[1]) for x, y in reversed(far))])
+    low, _, high, _ = strip.intersection(LineString([(-900, rise), (900, rise)])).bounds
+    assert (US.of(found.left), US.of(found.right)) == pytest.approx((low, high), abs=1e-6)
 
 
 def _meeting(
