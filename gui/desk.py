@@ -4,7 +4,7 @@ import msgspec
 from PySide6.QtCore import QObject, Signal
 
 from core.job import Memo, Results, WallResult, work_out
-from core.model import AddedStud, Box, Opening, PrintedLabel, Project, Wall
+from core.model import AddedStud, Box, Fixture, Opening, PrintedLabel, Project, Wall
 from core.storage import Document
 from gui.history import History
 from gui.things import Kind, thing_of
@@ -174,13 +174,13 @@ class Desk(QObject):
         return key in stated or key in keys or key in lacking
 
     def _still(self, key: str) -> str | None:
-        """The key, or that of its opening where the piece around it is gone; None if both are."""
+        """The key, or that of its opening or fixture where the piece is gone; None if both are."""
         if self._holdable(key):
             return key
         thing = thing_of(self.wall, key) if self.wall else None
-        whole = thing is not None and thing.kind is Kind.OPENING
+        whole = thing is not None and thing.kind in (Kind.OPENING, Kind.FIXTURE)
         return f"{self.letter}/{thing.id}" if thing and whole else None
 
 
-def _stated(wall: Wall) -> tuple[Opening | Box | AddedStud, ...]:
-    return (*wall.openings, *wall.boxes, *wall.added)
+def _stated(wall: Wall) -> tuple[Opening | Box | AddedStud | Fixture, ...]:
+    return (*wall.openings, *wall.boxes, *wall.added, *wall.fixtures)

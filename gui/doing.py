@@ -5,7 +5,16 @@ from collections.abc import Callable
 from core.model import OpeningKind, Project
 from core.wording import message
 from gui.desk import Desk
-from gui.edits import Refusal, add_box, add_opening, add_stud, add_wall, delete_wall, put_back
+from gui.edits import (
+    Refusal,
+    add_box,
+    add_fixture,
+    add_opening,
+    add_stud,
+    add_wall,
+    delete_wall,
+    put_back,
+)
 from gui.sketcher.keyboard import delete_held
 from gui.things import Kind, thing_of
 
@@ -38,6 +47,12 @@ class Doing:
         stud = self._desk.held
         self._add("undo.add-box", lambda: add_box(self._desk.project, self._letter, stud), "boxes")
 
+    def add_fixture(self) -> None:
+        """Adds backing for a rail in the middle of the wall, and holds it."""
+        self._add(
+            "undo.add-fixture", lambda: add_fixture(self._desk.project, self._letter), "fixtures"
+        )
+
     def add_wall(self) -> None:
         """Adds a wall like the one shown, and shows it."""
         desk = self._desk
@@ -58,7 +73,7 @@ class Doing:
         """Whether what is held can be deleted."""
         wall, held = self._desk.wall, self._desk.held
         thing = thing_of(wall, held) if wall and held else None
-        return thing is not None and thing.kind not in (Kind.END, Kind.PLATE)
+        return thing is not None and thing.kind not in (Kind.END, Kind.PLATE, Kind.BLOCK)
 
     @property
     def can_put_back(self) -> bool:

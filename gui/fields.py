@@ -142,6 +142,29 @@ class LengthField(Field):
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
 
 
+class MaybeLengthField(Field):
+    """A field for a length that may be left out: nothing typed is none."""
+
+    def __init__(self, name: str, desk: Desk, parent: QWidget | None = None) -> None:
+        def read(text: str) -> Length | None:
+            return parse(text, desk.project.system.bare_unit) if text.strip() else None
+
+        super().__init__(name, read, parent)
+        self.setAlignment(Qt.AlignmentFlag.AlignRight)
+
+
+class LengthsField(Field):
+    """A field for any number of lengths with semicolons between."""
+
+    def __init__(self, name: str, desk: Desk, parent: QWidget | None = None) -> None:
+        def read(text: str) -> tuple[Length, ...]:
+            parts = (part for part in text.split(";") if part.strip())
+            return tuple(parse(part, desk.project.system.bare_unit) for part in parts)
+
+        super().__init__(name, read, parent)
+        self.setAlignment(Qt.AlignmentFlag.AlignRight)
+
+
 class PitchField(Field):
     """A field for the pitch of a roof."""
 

@@ -7,10 +7,12 @@ from gui.desk import Desk
 from gui.numbers import numbers_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
+from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.measured import MeasuredForm
 from gui.panels.measured_stud import MeasuredStudForm
+from gui.panels.nailed import NailedForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.room import RoomForm
@@ -25,10 +27,12 @@ WIDTH = 360
 _FORM_OF = {
     Kind.OPENING: "opening",
     Kind.BOX: "box",
+    Kind.FIXTURE: "fixture",
     Kind.STUD: "stud",
     Kind.CRIPPLE: "stud",
     Kind.END: "fixed",
     Kind.PLATE: "fixed",
+    Kind.BLOCK: "fixed",
 }
 
 
@@ -46,6 +50,7 @@ class Held(QScrollArea):
         fixed.sentence("held.goes-with-wall")
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
+        self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
@@ -57,6 +62,8 @@ class Held(QScrollArea):
             "fixed": fixed,
             "wall": self.wall,
             "measured": Section(words.word("heading.measured"), self.measured),
+            "fixture": self.fixture,
+            "nailed": Section(words.word("heading.nailed"), self.nailed),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -104,6 +111,6 @@ class Held(QScrollArea):
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
-            return "wall", "measured", "room", "habits"
+            return "wall", "measured", "nailed", "room", "habits"
         also = ("measured-stud",) if self.measured_stud.shows_held else ()
         return (_FORM_OF[thing.kind], *also)

@@ -100,6 +100,7 @@ class Menus:
             name = f"action.add-{kind.value.replace(' ', '-')}"
             self._action(menu, name, partial(doing.add_opening, kind), f"Ctrl+{number}")
         self._action(menu, "action.add-box", doing.add_box, "Ctrl+5")
+        self._action(menu, "action.add-fixture", doing.add_fixture, "Ctrl+7")
         self._action(menu, "action.put-back", doing.put_back)
         menu.addSeparator()
         self._action(menu, "action.add-wall", doing.add_wall, "Ctrl+6")
@@ -135,5 +136,6 @@ _NEEDS_WALL = (
     "action.add-access-door",
     "action.add-window",
     "action.add-box",
+    "action.add-fixture",
     "action.delete-wall",
 )

@@ -1,10 +1,13 @@
 """The numbers of what is held, in words and figures; no Qt."""
 
+import math
+
 import msgspec
 
 from core.drawing.table import cuts_text, stock_name
 from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
 from core.job import WallResult
+from core.model import Fixture
 from core.wording import Mm, Wording, message
 from gui.things import Kind, thing_of
 
@@ -38,6 +41,9 @@ def numbers_of(result: WallResult, key: str | None, wording: Wording) -> Numbers
     for box in result.boxes:
         if box.key == key:
             return _box(result, box, wording)
+    for fixture in result.wall.fixtures:
+        if key == f"{result.wall.letter}/{fixture.id}":
+            return _fixture(result, fixture, wording)
     return _unframed(result, key, wording)
 
 
@@ -53,6 +59,7 @@ def _member(result: WallResult, member: Member, wording: Wording) -> Numbers:
         *_face_up(member, wording),
         Figure(wording.word("held.stock"), _stock(member, wording)),
         *(_mark(result, mark, wording) for mark in result.marks if mark.member == member.key),
+        *_rafters(result, member, wording),
     ]
     what = role_word(member.role, wording)
     return Numbers(result.label_of[member.key], what, tuple(figures))
@@ -77,6 +84,18 @@ def _face_up(member: Member, wording: Wording) -> list[Figure]:
     faces = [f.face_up for f in (*member.first_cut, *member.last_cut) if f.face_up != "any"]
     texts = [wording.word(f"face.{face}") for face in dict.fromkeys(faces)]
     return [Figure(wording.word("held.face-up"), " · ".join(texts))] if texts else []
+
+
+def _rafters(result: WallResult, member: Member, wording: Wording) -> list[Figure]:
+    """The middles of the rafters that a top plate crosses, along it from its left end."""
+    crossings = result.frame.nailed.over_plate.crossings if result.frame else ()
+    if member.role is not Role.TOP_PLATE:
+        return []
+    (left, low), (right, high), *_ = member.near
+    run = math.hypot(1.0, (high - low) / (right - left))
+    middles = ((c.left + c.right) / 2 for c in crossings)
+    along = [wording.length((x - left) * run) for x in middles if left <= x <= right]
+    return [Figure(wording.word("held.rafters-over"), ", ".join(along))] if along else []
 
 
 def _stock(member: Member, wording: Wording) -> str:
@@ -132,6 +151,24 @@ def _box(result: WallResult, placed: PlacedBox, wording: Wording) -> Numbers:
         Figure(wording.word("held.box-heights"), _span(placed.bottom, placed.top, wording)),
     ]
     return Numbers(spoken(box.id), wording.word("kind.box"), tuple(figures))
+
+
+def _fixture(result: WallResult, fixture: Fixture, wording: Wording) -> Numbers:
+    """What hangs there, how high, and the pieces that back it."""
+    key = f"{result.wall.letter}/{fixture.id}/"
+    pieces = [m for m in result.frame.members if m.key.startswith(key)] if result.frame else []
+    lengths = ", ".join(wording.length(m.long_point) for m in pieces)
+    figures = [
+        Figure(wording.word("held.height-centre"), wording.length(fixture.height.mm), large=True),
+        Figure(wording.word("held.backed-by"), lengths or wording.word("held.nothing"), large=True),
+    ]
+    if pieces:
+        face = wording.word(f"wall-face.{fixture.face.value.lower()}")
+        stock = stock_name(pieces[0], wording)
+        text = message("held.backed-text", count=len(pieces), stock=stock, face=face)
+        figures.append(Figure(wording.word("held.stock"), wording.say(text)))
+    kind = wording.word(f"fixture.{fixture.kind.value.replace(' ', '-')}")
+    return Numbers(spoken(fixture.id), kind, tuple(figures))
 
 
 def _span(low: float, high: float, wording: Wording) -> str:

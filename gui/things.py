@@ -18,6 +18,8 @@ class Kind(enum.Enum):
     PLATE = "plate"
     OPENING = "opening"
     BOX = "box"
+    FIXTURE = "fixture"
+    BLOCK = "block"
 
 
 class Thing(msgspec.Struct, frozen=True):
@@ -40,7 +42,7 @@ class Thing(msgspec.Struct, frozen=True):
 def thing_of(wall: Wall, key: str) -> Thing | None:
     """The thing that `key` stands for; None if it is nothing of this wall.
 
-    Kings, trimmers, headers and sills stand for their opening.
+    Kings, trimmers, headers and sills stand for their opening, backing for its fixture.
     """
     letter, _, path = key.partition("/")
     if letter != wall.letter or not path:
@@ -50,6 +52,8 @@ def thing_of(wall: Wall, key: str) -> Thing | None:
         return Thing(Kind.STUD, rest[0])
     if cause == "end":
         return Thing(Kind.END, path)
+    if cause in ("blocking", "meets", "rafters"):
+        return Thing(Kind.BLOCK, path)
     if cause in ("top", "sole"):
         return Thing(Kind.PLATE, path)
     return _stated(wall, cause, rest)
@@ -63,6 +67,8 @@ def _stated(wall: Wall, cause: str, rest: list[str]) -> Thing | None:
         return Thing(Kind.OPENING, cause)
     if any(stud.id == cause for stud in wall.added):
         return Thing(Kind.STUD, cause)
+    if any(fixture.id == cause for fixture in wall.fixtures):
+        return Thing(Kind.FIXTURE, cause)
     if any(box.id == cause for box in wall.boxes):
         return Thing(Kind.BOX, cause)
     return None

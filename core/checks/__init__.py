@@ -2,6 +2,7 @@
 
 from core.checks.caution import Caution, Severity
 from core.checks.measured import measured_cautions
+from core.checks.nailed import nailed_cautions
 from core.checks.standing import standing_cautions
 from core.checks.wall import fit_message, wall_cautions
 
@@ -10,6 +11,7 @@ __all__ = [
     "Severity",
     "fit_message",
     "measured_cautions",
+    "nailed_cautions",
     "standing_cautions",
     "wall_cautions",
 ]

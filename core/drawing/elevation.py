@@ -1,6 +1,6 @@
 """A wall's elevation: everything that stands in it, its numbers and its two tapes."""
 
-from core.drawing import lengths, lying, measured, rough, strings, tapes, timber
+from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
 from core.drawing.view import Show, View
@@ -20,6 +20,7 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         *timber.roof(line, view),
         *timber.members(_back_to_front(frame.members)),
     ]
+    drawing += overhead.rafters(line, frame, result.wall.run)
     for placed in frame.openings:
         drawing += timber.opening(placed)
     for box in result.boxes:

@@ -16,16 +16,18 @@ from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Member, Role, topside, underside
 
+_BEAMS = frozenset({Role.HEADER, Role.SILL, Role.BLOCKING, Role.BACKING})
+
 _STEP = 0.5
 """Between two places along a member where its label is tried, mm on paper."""
 
 
 def beam_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground) -> Drawing:
-    """The labels of headers and sills along them; one without room is left out.
+    """The labels of headers, sills and blocks along them; one without room is left out.
 
     They stand on the ground from then on.
     """
-    beams = [m for m in frame.members if m.role in (Role.HEADER, Role.SILL)]
+    beams = [m for m in frame.members if m.role in _BEAMS and "/rafters/" not in m.key]
     return tuple(text for m in beams for text in _along(m, labels[m.key], view, ground))
 
 

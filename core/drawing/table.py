@@ -17,6 +17,8 @@ _ORDER = (
     Role.SILL,
     Role.CRIPPLE,
     Role.STUD,
+    Role.BLOCKING,
+    Role.BACKING,
 )
 
 _NOMINAL = {

@@ -1,5 +1,6 @@
 """The framing of a wall: layout, members with their end cuts, openings, plates, marks, labels."""
 
+from core.framing.backing import Unbacked
 from core.framing.bending import topside, underside
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
@@ -9,27 +10,42 @@ from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
+from core.framing.meeting import Footprint, Meeting, footprints, meetings
 from core.framing.member import Facet, Member, Role
+from core.framing.nailed import Nailed, Surroundings
 from core.framing.openings import lowest_sill
+from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
 
 __all__ = [
+    "Between",
+    "Crossing",
     "Facet",
     "Fit",
+    "Footprint",
     "Frame",
     "Mark",
+    "Meeting",
     "Member",
+    "Nailed",
+    "OverPlate",
     "PlacedBox",
     "PlacedOpening",
+    "Rafters",
     "Role",
+    "Surroundings",
     "Tried",
+    "Unbacked",
     "fit",
+    "footprints",
     "frame_wall",
     "header_rise",
     "labels",
     "layout_lefts",
     "lowest_sill",
     "marks",
+    "meetings",
     "place_boxes",
+    "rafters_of",
     "reaches_plates",
     "spoken",
     "topside",

@@ -8,11 +8,15 @@ from core.framing.fitted import Tried, fitted, one_cut
 from core.framing.ground import foot, sole_plate
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
-from core.framing.openings import Framed, Over, around, cripples, framed
+from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_at_meetings
+from core.framing.openings import Framed, Over, cripples, framed
+from core.framing.openings import around as timber_around
 from core.framing.plates import plates_underside, top_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
+
+_ALONE = Surroundings()
 
 
 class PlacedOpening(msgspec.Struct, frozen=True):
@@ -28,7 +32,8 @@ class Frame(msgspec.Struct, frozen=True):
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
-    `measured` are the studs that were measured and cut to that.
+    `measured` are the studs that were measured and cut to that. `nailed` tells of blocking and
+    backing, whose members stand among the others.
     """
 
     near: RoofLine
@@ -38,28 +43,33 @@ class Frame(msgspec.Struct, frozen=True):
     no_room: tuple[str, ...]
     too_low: tuple[str, ...]
     measured: tuple[Tried, ...] = ()
+    nailed: Nailed = Nailed()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
         return next((m for m in self.members if m.key == key), None)
 
 
-def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
+def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, around: Surroundings = _ALONE) -> Frame:
     """The frame of `wall` under its roof lines over face A and the far face.
 
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
     that nothing is drawn that cannot be built.
     """
+    near, far = slipped(wall, near), slipped(wall, far)
     over = (plates_underside(wall, near), plates_underside(wall, far))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    fixed = [m for f in extents for m in around(wall, f.opening, over)]
+    fixed = [m for f in extents for m in timber_around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
     studs, no_room, low = _studs(wall, over, extents)
-    standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
+    met = studs_at_meetings(wall, around, over, (*ends, *fixed, *studs))
+    standing_members = sorted((*ends, *fixed, *studs, *met), key=lambda m: (m.left, m.bottom))
     members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
     cut, tried = fitted(wall, tuple(m if m.lies else one_cut(m) for m in members))
-    return Frame(over[0], over[1], cut, openings, no_room, (*low_ends, *low), tried)
+    nailed = nailed_in(wall, around, over, near, cut)
+    members = (*cut, *nailed.members)
+    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low), tried, nailed)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

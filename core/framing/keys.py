@@ -61,6 +61,30 @@ def cripple(letter: str, opening_id: str, where: str, cause: str) -> str:
     return f"{letter}/{opening_id}/{where}/{cause}"
 
 
+def block(letter: str, row: str, bay: str) -> str:
+    """The key of a block: the row it belongs to, and the upright to the left of its bay.
+
+    >>> block("B", "row-1", "layout/3")
+    'B/blocking/row-1/layout/3'
+    """
+    return f"{letter}/blocking/{row}/{bay}"
+
+
+def backing(letter: str, fixture_id: str, bay: str) -> str:
+    """The key of a fixture's backing in the bay to the right of an upright."""
+    return f"{letter}/{fixture_id}/{bay}"
+
+
+def meeting(letter: str, other: str, side: Side, part: str) -> str:
+    """The key of what a wall gets where the `side` end of another wall meets it."""
+    return f"{letter}/meets/{other}/{side.value}/{part}"
+
+
+def between_rafters(letter: str, segment: int, number: int) -> str:
+    """The key of a block between rafters over a top plate, counted from the left."""
+    return f"{letter}/rafters/{segment + 1}/{number + 1}"
+
+
 def box(letter: str, box_id: str) -> str:
     """The key of a box."""
     return f"{letter}/{box_id}"

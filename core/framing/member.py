@@ -26,9 +26,13 @@ class Role(enum.Enum):
     HEADER = "header"
     SILL = "sill"
     CRIPPLE = "cripple"
+    BLOCKING = "blocking"
+    BACKING = "backing"
 
 
-LYING = frozenset({Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER, Role.SILL})
+LYING = frozenset(
+    {Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER, Role.SILL, Role.BLOCKING, Role.BACKING}
+)
 """Roles whose members lie along the wall instead of standing in it."""
 
 
@@ -103,7 +107,7 @@ class Member(msgspec.Struct, frozen=True):
 
     @property
     def lies(self) -> bool:
-        """Whether it lies along the wall (plates, header, sill)."""
+        """Whether it lies along the wall (plates, header, sill, blocks)."""
         return self.role in LYING
 
 

@@ -48,9 +48,9 @@ class MovedBox(msgspec.Struct, frozen=True):
 
 
 def movable(member: Member) -> bool:
-    """Whether a member itself can be moved: studs and cripples, but not the end studs."""
-    is_end = member.key.split("/")[1] == "end"
-    return member.role in (Role.STUD, Role.CRIPPLE) and not is_end
+    """Whether a member itself can be moved: not a stud at an end or where walls meet."""
+    fixed = member.key.split("/")[1] in ("end", "meets")
+    return member.role in (Role.STUD, Role.CRIPPLE) and not fixed
 
 
 def stud_move(wall: Wall, frame: Frame, key: str, wanted: float, grip: Grip) -> Moved:

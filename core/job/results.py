@@ -3,7 +3,7 @@
 import msgspec
 
 from core.checks import Caution, Severity
-from core.framing import Frame, Mark, PlacedBox
+from core.framing import Frame, Mark, PlacedBox, Surroundings
 from core.model import Habits, Project, Wall
 from core.roof import RoofLine, Survey
 
@@ -14,6 +14,7 @@ class WallInputs(msgspec.Struct, frozen=True):
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
     out from under the roof or has no length. `stated` is the roof line over face A as it was before
     it was moved through measured points. `printed` are labels already on paper, (key, label).
+    `around` is what stands about the wall: walls that end against it, rafters over it.
     """
 
     wall: Wall
@@ -22,6 +23,7 @@ class WallInputs(msgspec.Struct, frozen=True):
     habits: Habits
     printed: tuple[tuple[str, str], ...]
     stated: RoofLine | None = None
+    around: Surroundings = Surroundings()
 
 
 class WallResult(msgspec.Struct, frozen=True):

@@ -1,7 +1,24 @@
 """The one pipeline: a project and a site record in, results out."""
 
-from core.checks import Caution, Severity, measured_cautions, standing_cautions, wall_cautions
-from core.framing import frame_wall, labels, marks, place_boxes
+from core.checks import (
+    Caution,
+    Severity,
+    measured_cautions,
+    nailed_cautions,
+    standing_cautions,
+    wall_cautions,
+)
+from core.framing import (
+    Footprint,
+    Surroundings,
+    footprints,
+    frame_wall,
+    labels,
+    marks,
+    meetings,
+    place_boxes,
+    rafters_of,
+)
 from core.job.results import Results, WallInputs, WallResult
 from core.model import Project, SiteRecord, Wall
 from core.roof import (
@@ -44,20 +61,24 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
     """All results of a project; with a memo only the walls whose inputs changed are worked out."""
     memo = memo or Memo()
     roof = roof_of(project.room)
-    walls = tuple(memo.wall(inputs_of(project, site, roof, wall)) for wall in project.walls)
+    plan = footprints(project.walls)
+    walls = tuple(memo.wall(inputs_of(project, site, roof, plan, wall)) for wall in project.walls)
     memo.keep(walls)
     return Results(project, walls, standing_cautions())
 
 
-def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
-    """Gather everything the wall may read."""
+def inputs_of(
+    project: Project, site: SiteRecord, roof: Roof, plan: tuple[Footprint, ...], wall: Wall
+) -> WallInputs:
+    """Gather everything the wall may read; `plan` is where all walls stand."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
+    around = Surroundings(meetings(wall, plan), rafters_of(project.room))
     near, far = _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm)
     if near is None or far is None:
-        return WallInputs(wall, near, far, project.habits, printed)
+        return WallInputs(wall, near, far, project.habits, printed, None, around)
     found = differences(near, roof_heights(wall))
     on_near, on_far = corrected(near, found), corrected(far, found)
-    return WallInputs(wall, on_near, on_far, project.habits, printed, near)
+    return WallInputs(wall, on_near, on_far, project.habits, printed, near, around)
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
@@ -68,7 +89,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    frame = frame_wall(wall, inputs.near, inputs.far)
+    frame = frame_wall(wall, inputs.near, inputs.far, inputs.around)
     measured = survey(wall, inputs.stated) if inputs.stated else None
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
@@ -81,6 +102,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
         (
             *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
             *measured_cautions(wall, frame, measured),
+            *nailed_cautions(wall, frame, inputs.around),
         ),
         measured,
     )

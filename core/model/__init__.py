@@ -2,6 +2,14 @@
 
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.measured import MeasuredStud, Station
+from core.model.nailed import (
+    Blocking,
+    Fixture,
+    FixtureKind,
+    MeetingKind,
+    RafterBacking,
+    WallFace,
+)
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.site import PrintedLabel, SiteRecord
@@ -23,8 +31,11 @@ from core.model.wall import (
 
 __all__ = [
     "AddedStud",
+    "Blocking",
     "Box",
     "BoxHeight",
+    "Fixture",
+    "FixtureKind",
     "Habits",
     "Header",
     "HeaderKind",
@@ -32,6 +43,7 @@ __all__ = [
     "Letters",
     "LineEdge",
     "MeasuredStud",
+    "MeetingKind",
     "MovedStud",
     "Opening",
     "OpeningKind",
@@ -39,6 +51,7 @@ __all__ = [
     "PrintedLabel",
     "Project",
     "Rafter",
+    "RafterBacking",
     "RidgeBeam",
     "Room",
     "Side",
@@ -48,5 +61,6 @@ __all__ = [
     "Timber",
     "TopPlate",
     "Wall",
+    "WallFace",
     "next_letter",
 ]

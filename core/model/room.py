@@ -33,10 +33,15 @@ class RidgeBeam(msgspec.Struct, frozen=True):
 
 
 class Rafter(msgspec.Struct, frozen=True):
-    """The rafters: their cross-section and their spacing on centre."""
+    """The rafters: their cross-section and their spacing on centre.
+
+    `places` are their middles along the room as measured; without them the first and the last
+    stand flush with the room's ends and the rest at whole multiples of the spacing.
+    """
 
     timber: Timber
     spacing: Length
+    places: tuple[Length, ...] = ()
 
 
 class Room(msgspec.Struct, frozen=True):

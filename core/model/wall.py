@@ -10,6 +10,7 @@ import msgspec
 
 from core.lengths import Length
 from core.model.measured import MeasuredStud, Station
+from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
 from core.model.room import Point
 from core.model.timber import Timber
 
@@ -124,7 +125,8 @@ class Wall(msgspec.Struct, frozen=True):
 
     The chalk line is snapped along face A; the timber lies on the far side of it. `letter` names
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
-    places that the person left empty on purpose.
+    places that the person left empty on purpose. `meeting` is what the wall gets where others end
+    against it; `slip_gap` is how far its top plate stays below the rafters, measured plumb.
 
     What was measured stands in `roof_points` and `floor_points`. With a `level_line` snapped or
     shone at that height above the subfloor, roof heights are read up from it and floor heights
@@ -151,6 +153,11 @@ class Wall(msgspec.Struct, frozen=True):
     level_line: Length | None = None
     measured_studs: tuple[MeasuredStud, ...] = ()
     fit: Length | None = None
+    blocking: Blocking | None = None
+    fixtures: tuple[Fixture, ...] = ()
+    meeting: MeetingKind | None = None
+    rafter_backing: RafterBacking | None = None
+    slip_gap: Length | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:

@@ -6,15 +6,17 @@ from typing import Any
 import msgspec
 
 from core.checks import Caution
-from core.framing import Facet, Mark, Member, PlacedBox, PlacedOpening, keys
+from core.framing import Facet, Mark, Meeting, Member, PlacedBox, PlacedOpening, keys
 from core.job import Results, WallResult
 from core.model import Opening, Wall
 from core.output.figures_form import (
     BoxFigures,
     CautionFigures,
+    CrossingFigures,
     FacetFigures,
     Figures,
     MarkFigures,
+    MeetingFigures,
     MemberFigures,
     Nothing,
     OpeningFigures,
@@ -71,6 +73,8 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         marks=tuple(_mark(mark) for mark in result.marks),
         openings=_openings(wall, frame.openings if frame else ()),
         boxes=tuple(_box(placed) for placed in result.boxes),
+        meetings=tuple(_meeting(met) for met in result.inputs.around.meetings),
+        rafters=_crossings(result),
         pieces=(),
         cautions=_cautions(result.cautions, wording),
     )
@@ -153,6 +157,20 @@ def _box(placed: PlacedBox) -> BoxFigures:
         tall=_exact(box.tall.mm),
         height=_exact(box.height.mm),
         to=box.to,
+    )
+
+
+def _meeting(met: Meeting) -> MeetingFigures:
+    left, right = _exact(met.left), _exact(met.right)
+    return MeetingFigures(wall=met.other, end=met.end, face=met.face, left=left, right=right)
+
+
+def _crossings(result: WallResult) -> tuple[CrossingFigures, ...]:
+    """The rafters over the plate; without a frame there is no plate."""
+    crossings = result.frame.nailed.over_plate.crossings if result.frame else ()
+    return tuple(
+        CrossingFigures(rafter=c.number, left=_exact(c.left), right=_exact(c.right))
+        for c in crossings
     )
 
 

@@ -10,7 +10,7 @@ from msgspec import Meta
 
 from core.checks import Severity
 from core.framing import Role
-from core.model import BoxHeight, OpeningKind, Side
+from core.model import BoxHeight, OpeningKind, Side, WallFace
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
 Mm = Annotated[float, Meta(description="A length in mm.")]
@@ -157,6 +157,27 @@ class BoxFigures(_Part, frozen=True):
     to: Annotated[BoxHeight, Meta(description="Which part of the box that height is taken to.")]
 
 
+class MeetingFigures(_Part, frozen=True):
+    """The end of another wall that stands against this one, found from the plan."""
+
+    wall: Annotated[str, Meta(description="The letter of the other wall.")]
+    end: Annotated[Side, Meta(description="Which of its ends stands here.")]
+    face: Annotated[WallFace, Meta(description="The face of this wall that it stands against.")]
+    left: Annotated[float, Meta(description="x where its timber begins, mm.")]
+    right: Annotated[float, Meta(description="x where its timber ends, mm.")]
+
+
+class CrossingFigures(_Part, frozen=True):
+    """A rafter over the top plate where the plate crosses it."""
+
+    rafter: Annotated[
+        int,
+        Meta(description="Its number, counted along the room from the near end.", ge=1),
+    ]
+    left: Annotated[float, Meta(description="x of its left edge over face A, mm.")]
+    right: Annotated[float, Meta(description="x of its right edge over face A, mm.")]
+
+
 class CautionFigures(_Part, frozen=True):
     """Something that cannot be built as stated, or is to be minded."""
 
@@ -185,6 +206,13 @@ class WallFigures(_Part, frozen=True):
     boxes: Annotated[
         tuple[BoxFigures, ...],
         Meta(description="The boxes; none in a wall that has no frame to fix them to."),
+    ]
+    meetings: Annotated[
+        tuple[MeetingFigures, ...], Meta(description="The walls that end against this one.")
+    ]
+    rafters: Annotated[
+        tuple[CrossingFigures, ...],
+        Meta(description="The rafters that its top plate crosses, from left to right."),
     ]
     pieces: Annotated[tuple[()], Meta(description="Pieces of board; none are worked out yet.")]
     cautions: Annotated[

@@ -38,6 +38,12 @@ WALL_MM: Final = 60_000.0
 SHORTEST_WALL_MM: Final = 300.0
 """The least distance between the ends of a wall."""
 
+BLOCKS_MM: Final = 100.0
+"""The closest that rows of blocks, or blocks along a plate, may be asked for."""
+
+RAFTERS: Final = 1000
+"""The most rafters whose places are stated."""
+
 OUTSIDE_MM: Final = 1.0
 """How far outside the room a wall may end, for numbers that were rounded."""
 

@@ -12,7 +12,20 @@ from typing import Final
 
 import msgspec
 
-from core.model import AddedStud, Box, Header, Letters, MovedStud, Opening, Project, TopPlate, Wall
+from core.model import (
+    AddedStud,
+    Blocking,
+    Box,
+    Fixture,
+    Header,
+    Letters,
+    MovedStud,
+    Opening,
+    Project,
+    Rafter,
+    TopPlate,
+    Wall,
+)
 from core.storage import limits
 from core.storage.document import VERSION, Document, format_text
 from core.storage.plain import Plain, json_text
@@ -72,6 +85,10 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Wall, "boxes"): _FEW,
         (Wall, "moved"): _FEW,
         (Wall, "added"): _FEW,
+        (Wall, "fixtures"): _FEW,
+        (Blocking, "heights"): _FEW,
+        (Rafter, "places"): {"maxItems": limits.RAFTERS},
+        (Fixture, "id"): _ID,
         (Wall, "left_out"): {"uniqueItems": True},
         (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},

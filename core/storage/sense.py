@@ -13,6 +13,7 @@ from core.model import Letters, Point, Project, Rafter, RidgeBeam, Room, Slope, 
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
+from core.storage.sense_nailed import rafter_places
 from core.storage.sense_wall import wall_faults
 from core.storage.sentences import Why, fault
 
@@ -58,6 +59,7 @@ def rafter_size(rafter: Rafter, place: str) -> Iterator[Fault]:
     """Rafters have a cross-section, and room between them."""
     yield from timber_size(rafter.timber, f"{place}.timber")
     yield from within(rafter.spacing, limits.SPACING_MM, limits.ROOM_MM, f"{place}.spacing")
+    yield from rafter_places(rafter, place)
 
 
 def timber_size(timber: Timber, place: str) -> Iterator[Fault]:

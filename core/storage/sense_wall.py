@@ -20,12 +20,13 @@ from core.storage.ranges import (
     within,
 )
 from core.storage.sense_measured import measured_faults
+from core.storage.sense_nailed import nailed_faults
 from core.storage.sentences import Why, fault
 
 ID: Final = r"[a-z][a-z0-9-]*"
 """What the id of an opening, box or added stud matches as a whole."""
 
-RESERVED_IDS: Final = frozenset({"end", "layout", "sole", "top"})
+RESERVED_IDS: Final = frozenset({"blocking", "end", "layout", "meets", "rafters", "sole", "top"})
 """Words that a wall's own parts have in their keys."""
 
 
@@ -45,6 +46,7 @@ def wall_faults(wall: Wall, place: str) -> Iterator[Fault]:
     yield from layout_places(wall, place)
     yield from stud_lefts(wall, place)
     yield from measured_faults(wall, place)
+    yield from nailed_faults(wall, place)
 
 
 def openings(wall: Wall, place: str) -> Iterator[Fault]:
@@ -86,14 +88,14 @@ def layout_spacing(layout: Layout, place: str) -> Iterator[Fault]:
 
 def lists_short(wall: Wall, place: str) -> Iterator[Fault]:
     """A wall has no absurd number of anything."""
-    for name in ("openings", "boxes", "moved", "added"):
+    for name in ("openings", "boxes", "moved", "added", "fixtures"):
         yield from few_enough(getattr(wall, name), limits.OF_A_WALL, f"{place}.{name}")
 
 
 def ids(wall: Wall, place: str) -> Iterator[Fault]:
     """Ids are well formed and differ in all of a wall, since keys are made of them."""
     taken: set[str] = set()
-    for name in ("openings", "boxes", "added"):
+    for name in ("openings", "boxes", "added", "fixtures"):
         for index, item in enumerate(getattr(wall, name)):
             at = f"{place}.{name}[{index}].id"
             yield from well_formed_id(item.id, at)

@@ -10,6 +10,14 @@ from gui.edits.measured import (
     remove_station,
     set_station,
 )
+from gui.edits.nailed import (
+    add_fixture,
+    set_blocking,
+    set_fixture,
+    set_meeting,
+    set_rafter_backing,
+    set_slip_gap,
+)
 from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
@@ -21,6 +29,7 @@ __all__ = [
     "Line",
     "Refusal",
     "add_box",
+    "add_fixture",
     "add_opening",
     "add_station",
     "add_stud",
@@ -35,11 +44,16 @@ __all__ = [
     "new_project",
     "put_back",
     "remove_station",
+    "set_blocking",
     "set_box",
+    "set_fixture",
     "set_habits",
+    "set_meeting",
     "set_name",
     "set_opening",
+    "set_rafter_backing",
     "set_room",
+    "set_slip_gap",
     "set_station",
     "set_wall",
 ]

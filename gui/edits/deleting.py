@@ -16,7 +16,7 @@ def delete(project: Project, letter: str, key: str) -> Project:
     """
     wall = project.wall(letter)
     thing = thing_of(wall, key)
-    if thing is None or thing.kind in (Kind.END, Kind.PLATE):
+    if thing is None or thing.kind in (Kind.END, Kind.PLATE, Kind.BLOCK):
         raise Refusal(message("edit.goes-with-wall", letter=letter))
     return project.with_wall(_without(wall, thing))
 
@@ -33,6 +33,8 @@ def _without(wall: Wall, thing: Thing) -> Wall:
         return replace(wall, openings=tuple(o for o in wall.openings if o.id != thing.id))
     if thing.kind is Kind.BOX:
         return replace(wall, boxes=tuple(b for b in wall.boxes if b.id != thing.id))
+    if thing.kind is Kind.FIXTURE:
+        return replace(wall, fixtures=tuple(f for f in wall.fixtures if f.id != thing.id))
     if thing.place is None:
         return replace(wall, added=tuple(s for s in wall.added if s.id != thing.id))
     moved = tuple(m for m in wall.moved if m.place != thing.place)

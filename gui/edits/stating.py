@@ -4,11 +4,12 @@ from fractions import Fraction
 from functools import lru_cache
 from itertools import count
 
-import msgspec
-
-from core.job import WallResult, work_out
+from core.framing import footprints
+from core.job import WallInputs, WallResult
+from core.job.work import inputs_of, wall_result
 from core.lengths import Length, System, Unit
-from core.model import AddedStud, Box, Opening, Project, SiteRecord, Wall
+from core.model import AddedStud, Box, Fixture, Opening, Project, SiteRecord, Wall
+from core.roof import roof_of
 
 _NEAR = 1e-6
 """A dragged place this near (mm) to a number that can be written shortly is that number."""
@@ -36,21 +37,24 @@ def _millimetres(mm: float) -> Length:
 
 def next_id(wall: Wall, stem: str) -> str:
     """The first of stem-1, stem-2, ... that nothing in the wall is called."""
-    stated_things: tuple[Opening | Box | AddedStud, ...] = (
+    stated_things: tuple[Opening | Box | AddedStud | Fixture, ...] = (
         *wall.openings,
         *wall.boxes,
         *wall.added,
+        *wall.fixtures,
     )
     taken = {thing.id for thing in stated_things}
     return next(name for n in count(1) if (name := f"{stem}-{n}") not in taken)
 
 
 def worked(project: Project, letter: str) -> WallResult:
-    """The result of one wall of the project, by itself."""
-    return _result(msgspec.structs.replace(project, walls=(project.wall(letter),)))
+    """The result of one wall of the project, nothing yet printed."""
+    wall = project.wall(letter)
+    roof, plan = roof_of(project.room), footprints(project.walls)
+    return _result(inputs_of(project, SiteRecord(), roof, plan, wall))
 
 
 @lru_cache(maxsize=8)
-def _result(alone: Project) -> WallResult:
+def _result(inputs: WallInputs) -> WallResult:
     """Kept for a while: a drag asks about the wall it began with on every frame."""
-    return work_out(alone, SiteRecord()).walls[0]
+    return wall_result(inputs)

@@ -6,11 +6,14 @@ from core.lengths import Length, System, parse, parse_pitch
 from core.model import (
     Box,
     BoxHeight,
+    Fixture,
+    FixtureKind,
     Header,
     HeaderKind,
     Opening,
     OpeningKind,
     Rafter,
+    RafterBacking,
     Room,
     Side,
     Slope,
@@ -63,6 +66,35 @@ def box(system: System, name: str, stud: str, side: Side) -> Box:
     """A box for one device on the side of a stud."""
     height, width, depth, tall = (length(system, text) for text in _BOXES[system])
     return Box(name, stud, side, height, BoxHeight.CENTRE, width, depth, tall)
+
+
+def fixture(system: System, name: str, wall: Wall) -> Fixture:
+    """A rail over the middle third of the wall, its backing a board wider than a stud."""
+    inch = system is System.INCH
+    height, thickness, width = (
+        length(system, text)
+        for text in (("36 in", "1 1/2 in", "5 1/2 in") if inch else ("900 mm", "38 mm", "140 mm"))
+    )
+    each = 25.4 if inch else 10.0
+    left, wide = (
+        length(system, f"{round(wall.run / 3 / each) * (1 if inch else 10)}") for _ in "lw"
+    )
+    return Fixture(name, FixtureKind.RAIL, left, wide, height, Timber(thickness, width))
+
+
+def fire_limit(system: System) -> Length:
+    """The height of a bay over which it gets a fire block: 10 ft, or 3 m."""
+    return length(system, "10'" if system is System.INCH else "3 m")
+
+
+def rafter_backing(system: System, wall: Wall) -> RafterBacking:
+    """Blocks of stud timber 24 in. or 600 mm apart along the plate."""
+    return RafterBacking(wall.stud, length(system, "24 in" if system is System.INCH else "600 mm"))
+
+
+def slip_gap(system: System) -> Length:
+    """Half an inch, or 12 mm."""
+    return length(system, "1/2 in" if system is System.INCH else "12 mm")
 
 
 def stud(system: System) -> Timber:

@@ -5,7 +5,7 @@ from typing import Any
 
 import msgspec
 
-from core.model import Layout, Point, Project, Room, TopPlate, Wall, next_letter
+from core.model import Layout, MeetingKind, Point, Project, Room, TopPlate, Wall, next_letter
 from core.storage.limits import OUTSIDE_MM, SHORTEST_WALL_MM
 from core.wording import Mm, message
 from gui.edits import usual
@@ -73,10 +73,13 @@ def _across(project: Project, name: str, pattern: Wall | None) -> Wall:
             pattern.top_plate,
             pattern.layout,
         )
-        return Wall(letter, name, *ends, stud, sole, top, layout)
+        meeting = pattern.meeting or MeetingKind.THREE_STUDS
+        return Wall(letter, name, *ends, stud, sole, top, layout, meeting=meeting)
     stud = usual.stud(project.system)
     layout = Layout(usual.spacing(project.system), hung_board=zero)
-    return Wall(letter, name, *ends, stud, stud, TopPlate(stud), layout)
+    return Wall(
+        letter, name, *ends, stud, stud, TopPlate(stud), layout, meeting=MeetingKind.THREE_STUDS
+    )
 
 
 def _free_place(project: Project) -> float:

@@ -12,7 +12,7 @@ from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import set_name, set_room
 from gui.edits.stating import stated
-from gui.fields import Field, PitchField, TextField, Tick, shown
+from gui.fields import Field, LengthsField, PitchField, TextField, Tick, shown
 from gui.panels.form import Form
 from gui.panels.timber import timber_row
 
@@ -138,6 +138,16 @@ class RoomForm(Form):
             lambda length: self._set_rafter(spacing=length),
         )
         self.row("field.rafter-spacing", spacing)
+        self.places = LengthsField(self.words.word("field.rafter-places"), self.desk)
+        self.places.stated.connect(
+            lambda places: self.apply(self.places, lambda: self._set_rafter(places=places))
+        )
+        self.shows(lambda: self.places.show_text(self._places()))
+        self.row("field.rafter-places", self.places)
+        self.sentence("field.rafter-places-explained")
+
+    def _places(self) -> str:
+        return "; ".join(shown(p, self.desk.wording.tape) for p in self.room.rafter.places)
 
     def _tick(
         self, message_id: str, value: Callable[[], bool], edit: Callable[[bool], Project]

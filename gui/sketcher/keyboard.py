@@ -5,6 +5,7 @@ from typing import Protocol
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
+from core.framing import Role
 from core.wording import message
 from gui.desk import Desk
 from gui.edits import Refusal, delete
@@ -117,7 +118,11 @@ def hold_next(desk: Desk, direction: int) -> None:
     result = desk.result
     if result is None or result.frame is None:
         return
-    places = [(m.left, m.bottom, m.key) for m in result.frame.members if not m.lies]
+    places = [
+        (m.left, m.bottom, m.key)
+        for m in result.frame.members
+        if not m.lies or m.role is Role.BACKING
+    ]
     places += [(box.left, box.bottom, box.key) for box in result.boxes]
     keys = [key for _, _, key in sorted(places)]
     if not keys:

@@ -71,7 +71,7 @@ class Pulled(msgspec.Struct, frozen=True):
 def name_of(result: WallResult, key: str) -> str:
     """What a thing is called: openings and boxes by their id, a piece of timber by its label."""
     thing = thing_of(result.wall, key)
-    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX):
+    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE):
         return spoken(thing.id)
     return result.label_of.get(key, key)
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import pytest
 
-from gui.edits import add_stud
+from gui.edits import add_fixture, add_stud
 from gui.things import Kind, Thing, thing_of
 from loft import loft
 
-WALL = add_stud(loft(), "B", 500.0).wall("B")
+WALL = add_fixture(add_stud(loft(), "B", 500.0), "B").wall("B")
 
 
 @pytest.mark.parametrize(
@@ -27,6 +27,10 @@ WALL = add_stud(loft(), "B", 500.0).wall("B")
         ("B/door-1/above/4", Thing(Kind.CRIPPLE, "4")),
         ("B/door-1/below/stud-1", Thing(Kind.CRIPPLE, "stud-1")),
         ("B/box-1", Thing(Kind.BOX, "box-1")),
+        ("B/backing-1", Thing(Kind.FIXTURE, "backing-1")),
+        ("B/backing-1/layout/2", Thing(Kind.FIXTURE, "backing-1")),
+        ("B/blocking/row-1/end/left", Thing(Kind.BLOCK, "blocking/row-1/end/left")),
+        ("B/meets/C/left/flat", Thing(Kind.BLOCK, "meets/C/left/flat")),
         ("B/door-9/king/left", None),
         ("C/layout/1", None),
         ("B", None),

@@ -68,6 +68,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
         *("undo", "redo", "delete", "add-stud", "add-door", "add-access-door", "add-window"),
         *(
             "add-box",
+            "add-fixture",
             "put-back",
             "add-wall",
             "delete-wall",

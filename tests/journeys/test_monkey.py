@@ -41,7 +41,8 @@ KEYS = (
 )
 MENU = (
     *("undo", "redo", "undo", "delete", "add-stud", "add-door", "add-access-door", "add-window"),
-    *("add-box", "add-wall", "delete-wall", "put-back", "fit", "zoom-in", "zoom-out", "night"),
+    *("add-box", "add-fixture", "add-wall", "delete-wall", "put-back", "fit", "night"),
+    *("zoom-in", "zoom-out"),
 )
 
 

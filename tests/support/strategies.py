@@ -12,8 +12,11 @@ from hypothesis import strategies as st
 from core.lengths import Length, Pitch, System, Tape, Unit, parse_pitch
 from core.model import (
     AddedStud,
+    Blocking,
     Box,
     BoxHeight,
+    Fixture,
+    FixtureKind,
     Habits,
     Header,
     HeaderKind,
@@ -21,6 +24,7 @@ from core.model import (
     Letters,
     LineEdge,
     MeasuredStud,
+    MeetingKind,
     MovedStud,
     Opening,
     OpeningKind,
@@ -28,6 +32,7 @@ from core.model import (
     PrintedLabel,
     Project,
     Rafter,
+    RafterBacking,
     RidgeBeam,
     Room,
     Side,
@@ -37,6 +42,7 @@ from core.model import (
     Timber,
     TopPlate,
     Wall,
+    WallFace,
     next_letter,
 )
 
@@ -87,7 +93,7 @@ def rooms(draw: st.DrawFn, system: System = System.INCH) -> Room:
     return Room(
         width=draw(lengths(3000, 12_000, system)),
         length=draw(lengths(3000, 15_000, system)),
-        rafter=Rafter(draw(timbers(system)), draw(_spacings(system))),
+        rafter=draw(_rafters(system)),
         left=Slope(eave, draw(pitches())) if sides != "right" else None,
         right=Slope(other, draw(pitches())) if sides != "left" else None,
         ridge_beam=draw(st.none() | _beams(system)) if sides == "both" else None,
@@ -121,7 +127,9 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
     changed = draw(_with_changes(opened, system))
     return msgspec.structs.replace(
-        changed, boxes=draw(_boxes(opened, system)), **draw(_measured(opened, system))
+        draw(_with_nailed(changed, system)),
+        boxes=draw(_boxes(opened, system)),
+        **draw(_measured(opened, system)),
     )
 
 
@@ -275,6 +283,40 @@ def _measured(draw: st.DrawFn, wall: Wall, system: System) -> dict[str, object]:
         ),
         "fit": draw(st.none() | lengths(-3, 6, system)),
     }
+
+
+@st.composite
+def _with_nailed(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
+    """The wall with blocking, a fixture, backing between rafters or a slip gap, or none of them."""
+    limit = st.none() | lengths(300, 3000, system)
+    rows = st.lists(lengths(100, 2500, system), max_size=2).map(tuple)
+    fixture = st.builds(
+        Fixture,
+        st.just("fixture-1"),
+        st.sampled_from(FixtureKind),
+        lengths(0, wall.run, system),
+        lengths(100, 1500, system),
+        lengths(200, 2000, system),
+        timbers(system),
+        st.sampled_from(WallFace),
+    )
+    return msgspec.structs.replace(
+        wall,
+        blocking=draw(st.none() | st.builds(Blocking, rows, limit, limit, st.booleans())),
+        fixtures=tuple(draw(st.lists(fixture, max_size=1))),
+        meeting=draw(st.none() | st.sampled_from(MeetingKind)),
+        rafter_backing=draw(
+            st.none() | st.builds(RafterBacking, timbers(system), lengths(200, 900, system))
+        ),
+        slip_gap=draw(st.none() | lengths(3, 30, system)),
+    )
+
+
+@st.composite
+def _rafters(draw: st.DrawFn, system: System) -> Rafter:
+    """Rafters on centre, or at some measured places."""
+    places = draw(st.lists(lengths(0, 3000, system), max_size=3))
+    return Rafter(draw(timbers(system)), draw(_spacings(system)), tuple(places))
 
 
 def _habits() -> st.SearchStrategy[Habits]:
