@@ -28,7 +28,8 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
     drawing += _texts(result, frame, view, wording)
     if Show.TAPES in view.shows:
         sole = sole_marks(result)
-        drawing += tapes.sole_tape(result.wall.run, sole, view, wording)
+        low = measured.lowest(result.wall)
+        drawing += tapes.sole_tape(result.wall.run, sole, view, wording, low)
         drawing += tapes.top_tapes(frame, line, result.marks, view, wording)
     if Show.DIMENSIONS in view.shows:
         below = marks_reach(result, view, wording)
@@ -41,7 +42,7 @@ def marks_reach(result: WallResult, view: View, wording: Wording) -> float:
     if Show.TAPES not in view.shows:
         return 0.0
     texts = [f"{wording.length(m.along)} {m.letter}" for m in sole_marks(result)]
-    return strings.figures_reach(texts, view)
+    return strings.figures_reach(texts, view) - measured.lowest(result.wall) * view.scale
 
 
 def sole_marks(result: WallResult) -> list[Mark]:

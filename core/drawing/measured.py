@@ -30,6 +30,11 @@ def floor(wall: Wall, view: View) -> Drawing:
     return (Stroke((left, *line.points(), right), Pen.FLOOR),)
 
 
+def lowest(wall: Wall) -> float:
+    """The height of the lowest place of the floor under a wall, 0 at most, mm."""
+    return min(0.0, *(y for _, y in floor_line(wall).points()))
+
+
 def stated_roof(result: WallResult) -> Drawing:
     """The stated roof line beside the measured one."""
     stated = result.inputs.stated

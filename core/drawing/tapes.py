@@ -44,11 +44,16 @@ class _Course(msgspec.Struct, frozen=True):
     high: float = math.inf
 
 
-def sole_tape(wall_run: float, marks: list[Mark], view: View, wording: Wording) -> Drawing:
-    """The tape under the sole plate, its marks, and their running figures below it."""
+def sole_tape(
+    wall_run: float, marks: list[Mark], view: View, wording: Wording, low: float = 0.0
+) -> Drawing:
+    """The tape under the sole plate, its marks, and their running figures below it.
+
+    It lies level under the lowest place of the floor, at the height `low`, mm.
+    """
 
     def bend(along: float, off: float) -> XY:
-        return along, -off
+        return along, low - off
 
     places = [(m, m.x) for m in marks]
     return _tape(_Course(wall_run, bend, -math.pi / 2), places, view, wording)

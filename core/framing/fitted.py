@@ -8,7 +8,7 @@ from itertools import pairwise
 import msgspec
 
 from core.framing.bending import underside
-from core.framing.member import SQUARE_WITHIN, XY, Member, Role
+from core.framing.member import SQUARE_WITHIN, XY, Facet, Member, Role
 from core.model import MeasuredStud, Wall
 from core.roof.measured import difference_at
 
@@ -98,41 +98,57 @@ def raised(member: Member, rise: float) -> Member:
 
 def crown(outline: tuple[XY, ...]) -> tuple[XY, ...]:
     """The corners of a standing member's top, from right to left."""
-    right = max(x for x, _ in outline)
-    turn = next(n for n, (a, b) in enumerate(pairwise(outline)) if a[0] == b[0] == right)
-    return outline[turn + 1 :]
+    return _ends(outline)[1]
 
 
 def one_cut(member: Member) -> Member:
-    """The member with a single cut at its top where its facets differ by next to nothing.
+    """The member with a single cut at an end whose facets differ by next to nothing.
 
-    A measured line turns so little over a stud that no saw is set anew for it.
+    A measured line turns so little at a stud that no saw is set anew for it.
     """
-    bevels = [facet.bevel for facet in member.last_cut]
-    mitres = {facet.mitre for facet in member.last_cut}
-    if len(bevels) == 1 or max(bevels) - min(bevels) > SQUARE_WITHIN or len(mitres) > 1:
+    first, last = (_alike(cut) for cut in (member.first_cut, member.last_cut))
+    if len(first) == len(member.first_cut) and len(last) == len(member.last_cut):
         return member
-    near, far = (_chord(outline) for outline in (member.near, member.far))
-    middle = member.last_cut[len(bevels) // 2]
-    lengths = member.edges
+    at_foot, at_top = len(first) < len(member.first_cut), len(last) < len(member.last_cut)
+    near, far = (_chords(outline, at_foot, at_top) for outline in (member.near, member.far))
+    only_edges = len(first) == len(last) == 1
+    longest = max(member.edges) if only_edges else member.long_point
+    shortest = min(member.edges) if only_edges else member.short_point
     return msgspec.structs.replace(
         member,
         near=near,
         far=far,
-        long_point=max(lengths),
-        short_point=min(lengths),
-        last_cut=(middle,),
+        long_point=longest,
+        short_point=shortest,
+        first_cut=first,
+        last_cut=last,
     )
 
 
-def _chord(outline: tuple[XY, ...]) -> tuple[XY, ...]:
-    top = crown(outline)
-    return (*outline[: len(outline) - len(top)], top[0], top[-1])
+def _alike(cut: tuple[Facet, ...]) -> tuple[Facet, ...]:
+    """One facet of a cut whose facets are next to alike; else the cut itself."""
+    bevels, mitres = [f.bevel for f in cut], [f.mitre for f in cut]
+    same = all(max(angles) - min(angles) <= SQUARE_WITHIN for angles in (bevels, mitres))
+    return (cut[len(cut) // 2],) if same else cut
+
+
+def _ends(outline: tuple[XY, ...]) -> tuple[tuple[XY, ...], tuple[XY, ...]]:
+    """The corners of a standing member's foot from left to right, and of its top back again."""
+    right = max(x for x, _ in outline)
+    turn = next(n for n, (a, b) in enumerate(pairwise(outline)) if a[0] == b[0] == right)
+    return outline[: turn + 1], outline[turn + 1 :]
+
+
+def _chords(outline: tuple[XY, ...], at_foot: bool, at_top: bool) -> tuple[XY, ...]:
+    """The outline with a straight foot or top."""
+    foot, top = _ends(outline)
+    straight = (foot[0], foot[-1]) if at_foot else foot
+    return (*straight, *((top[0], top[-1]) if at_top else top))
 
 
 def _raised(outline: tuple[XY, ...], rise: float) -> tuple[XY, ...]:
-    top = crown(outline)
-    return (*outline[: len(outline) - len(top)], *((x, y + rise) for x, y in top))
+    foot, top = _ends(outline)
+    return (*foot, *((x, y + rise) for x, y in top))
 
 
 def _middle(member: Member) -> float:

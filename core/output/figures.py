@@ -1,12 +1,12 @@
 """Every computed figure of a job as plain data and as JSON text: exact, units named."""
 
 import math
-from typing import Any
+from typing import Any, Literal
 
 import msgspec
 
 from core.checks import Caution
-from core.framing import Facet, Mark, Meeting, Member, PlacedBox, PlacedOpening, keys
+from core.framing import Facet, Mark, Meeting, Member, PlacedBox, PlacedOpening, Tried, keys
 from core.job import Results, WallResult
 from core.model import Opening, Wall
 from core.output.figures_form import (
@@ -16,12 +16,15 @@ from core.output.figures_form import (
     FacetFigures,
     Figures,
     MarkFigures,
+    MeasuredStudFigures,
     MeetingFigures,
     MemberFigures,
     Nothing,
     OpeningFigures,
+    ReadingFigures,
     WallFigures,
 )
+from core.roof import Reading, Survey, floor_line
 from core.wording import Wording
 
 XY = tuple[float, float]
@@ -69,6 +72,9 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         letter=wall.letter,
         length=_exact(wall.run),
         roof_line=_points(line.points() if line else ()),
+        floor_line=_points(floor_line(wall).points() if wall.run else ()),
+        measured=_measured(result.survey),
+        measured_studs=tuple(_tried(tried) for tried in frame.measured) if frame else (),
         members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
         openings=_openings(wall, frame.openings if frame else ()),
@@ -77,6 +83,34 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         rafters=_crossings(result),
         pieces=(),
         cautions=_cautions(result.cautions, wording),
+    )
+
+
+def _measured(survey: Survey | None) -> tuple[ReadingFigures, ...]:
+    if survey is None:
+        return ()
+    return (
+        *(_reading("roof", reading) for reading in survey.roof),
+        *(_reading("floor", reading) for reading in survey.floor),
+    )
+
+
+def _reading(line: Literal["roof", "floor"], reading: Reading) -> ReadingFigures:
+    return ReadingFigures(
+        line=line,
+        at=_exact(reading.at),
+        stated=_exact(reading.stated),
+        measured=_exact(reading.measured),
+        expected=None if reading.expected is None else _exact(reading.expected),
+    )
+
+
+def _tried(tried: Tried) -> MeasuredStudFigures:
+    return MeasuredStudFigures(
+        key=tried.key,
+        worked=_exact(tried.worked),
+        length=_exact(tried.length),
+        corrected=tried.corrected,
     )
 
 

@@ -186,6 +186,33 @@ class CautionFigures(_Part, frozen=True):
     text: Annotated[str, Meta(description="The caution in words.")]
 
 
+class ReadingFigures(_Part, frozen=True):
+    """A height measured on site."""
+
+    line: Annotated[Literal["roof", "floor"], Meta(description="The line that was measured.")]
+    at: Annotated[float, Meta(description="x of the point, mm.")]
+    stated: Annotated[float, Meta(description="The stated height above the datum there, mm.")]
+    measured: Annotated[float, Meta(description="The measured height above the datum, mm.")]
+    expected: Annotated[
+        float | None,
+        Meta(
+            description="The height that the points beside it lead to expect, mm, where it looks"
+            " mistyped; else null."
+        ),
+    ]
+
+
+class MeasuredStudFigures(_Part, frozen=True):
+    """A stud cut to a measured length."""
+
+    key: Key
+    worked: Annotated[float, Meta(description="The long point worked out for it, mm.")]
+    length: Annotated[float, Meta(description="The long point it is cut to, mm.")]
+    corrected: Annotated[
+        tuple[str, ...], Meta(description="The keys of the studs that it corrects as a test stud.")
+    ]
+
+
 class WallFigures(_Part, frozen=True):
     """A wall with everything in it."""
 
@@ -200,6 +227,15 @@ class WallFigures(_Part, frozen=True):
             " overhead."
         ),
     ]
+    floor_line: Annotated[
+        tuple[Spot, ...],
+        Meta(description="The corners of the floor under the wall from left to right."),
+    ]
+    measured: Annotated[
+        tuple[ReadingFigures, ...],
+        Meta(description="What was measured: the roof from left to right, then the floor."),
+    ]
+    measured_studs: tuple[MeasuredStudFigures, ...]
     members: tuple[MemberFigures, ...]
     marks: tuple[MarkFigures, ...]
     openings: tuple[OpeningFigures, ...]

@@ -18,13 +18,23 @@ def delete(project: Project, letter: str, key: str) -> Project:
     thing = thing_of(wall, key)
     if thing is None or thing.kind in (Kind.END, Kind.PLATE, Kind.BLOCK):
         raise Refusal(message("edit.goes-with-wall", letter=letter))
-    return project.with_wall(_without(wall, thing))
+    kept = tuple(s for s in wall.measured_studs if not _belongs(s.key, thing))
+    without = msgspec.structs.replace(_without(wall, thing), measured_studs=kept)
+    return project.with_wall(without)
 
 
 def delete_wall(project: Project, letter: str) -> Project:
     """The project without this wall."""
     walls = tuple(w for w in project.walls if w.letter != letter)
     return msgspec.structs.replace(project, walls=walls)
+
+
+def _belongs(key: str, thing: Thing) -> bool:
+    """Whether a measured stud goes with a thing: its number or id is given to others later."""
+    _, cause, *rest = key.split("/")
+    if thing.kind in (Kind.STUD, Kind.CRIPPLE):
+        return (rest[-1] if rest else cause) == thing.id
+    return thing.kind is Kind.OPENING and cause == thing.id
 
 
 def _without(wall: Wall, thing: Thing) -> Wall:

@@ -73,6 +73,20 @@ def forget_stud(project: Project, letter: str, key: str) -> Project:
     return project.with_wall(msgspec.structs.replace(wall, measured_studs=others))
 
 
+def gone_studs(project: Project, letter: str) -> tuple[str, ...]:
+    """The keys of measured studs that do not stand in the wall any more."""
+    frame = worked(project, letter).frame
+    there = {tried.key for tried in frame.measured} if frame else set()
+    return tuple(s.key for s in project.wall(letter).measured_studs if s.key not in there)
+
+
+def forget_gone(project: Project, letter: str) -> Project:
+    """The wall without the measured studs that are gone."""
+    for key in gone_studs(project, letter):
+        project = forget_stud(project, letter, key)
+    return project
+
+
 def _points(wall: Wall, line: Line) -> tuple[Station, ...]:
     points: tuple[Station, ...] = getattr(wall, line.value)
     return points

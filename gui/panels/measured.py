@@ -2,14 +2,14 @@
 
 from typing import Any
 
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QLabel, QPushButton
 
 from core.drawing.measured import studs, summary
 from core.lengths import Length
 from core.model import Project, Wall
 from core.wording import Wording, message
 from gui.desk import Desk
-from gui.edits import Line, set_wall
+from gui.edits import Line, forget_gone, gone_studs, set_wall
 from gui.edits.usual import length as usual_length
 from gui.fields import Tick, shown
 from gui.panels.form import Form
@@ -36,6 +36,11 @@ class MeasuredForm(Form):
         self.said.setWordWrap(True)
         self.wide(self.said)
         self.shows(self._say)
+        self.forget = QPushButton(wording.word("action.forget-gone"))
+        self.forget.setAccessibleName(self.forget.text())
+        self.forget.clicked.connect(lambda: self.apply(self.forget, self._forget))
+        self.shows(lambda: self.forget.setVisible(bool(gone_studs(desk.project, self.wall.letter))))
+        self.wide(self.forget)
 
     @property
     def wall(self) -> Wall:
@@ -75,6 +80,9 @@ class MeasuredForm(Form):
 
     def _text(self, length: Length | None) -> str:
         return "" if length is None else shown(length, self.desk.wording.tape)
+
+    def _forget(self) -> Project:
+        return forget_gone(self.desk.project, self.wall.letter)
 
     def _say(self) -> None:
         """What follows from the points, as on the sheet."""

@@ -140,7 +140,7 @@ def test_inputs_hold_the_printed_labels_of_their_wall_alone() -> None:
         ("AB", (("AB/layout/1", "AB2"),)),
         ("C", ()),
     ):
-        inputs = inputs_of(PROJECT, SiteRecord(printed), roof_of(ROOM), wall(letter, 60))
+        inputs = inputs_of(PROJECT, SiteRecord(printed), roof_of(ROOM), (), wall(letter, 60))
         assert inputs.printed == expected
 
 
@@ -155,7 +155,7 @@ def test_inputs_hold_the_roof_over_both_faces() -> None:
     """A knee wall 36 in. in, its timber on the eave's side: 33 + 27 = 60 in. over face A, and 3 1/2
     in. behind it 2 5/8 less."""
     knee = US.wall((36, 0), (36, 120))
-    inputs = inputs_of(PROJECT, NOTHING, roof_of(ROOM), knee)
+    inputs = inputs_of(PROJECT, NOTHING, roof_of(ROOM), (), knee)
     assert inputs.near is not None
     assert inputs.far is not None
     assert inputs.near.height(0) / 25.4 == pytest.approx(60)

@@ -77,7 +77,8 @@ def test_best_fit_pitch_by_least_squares() -> None:
     points = ((0.0, 1.0), (10.0, 8.0), (20.0, 17.0), (40.0, 30.0))
     fit = best_fit(Segment(0.0, 50.0, 0.0, 0.75, 0.0), points)
     assert fit is not None
-    assert (fit.stated, fit.fitted) == (0.75, pytest.approx(640 / 875))
+    assert fit.stated == 0.75
+    assert fit.fitted == pytest.approx(640 / 875)
 
 
 def test_no_best_fit_below_two_points() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.lengths import Length
@@ -10,7 +11,11 @@ from gui.edits import (
     Line,
     Refusal,
     add_station,
+    add_stud,
+    delete,
+    forget_gone,
     forget_stud,
+    gone_studs,
     measure_stud,
     remove_station,
     set_station,
@@ -91,3 +96,35 @@ def test_a_stud_of_no_length_is_refused() -> None:
 def test_what_is_stated_is_kept_as_typed() -> None:
     project = add_station(loft(), "B", Line.FLOOR, Length(1000.0), Length(-3.0))
     assert project.wall("B").floor_points == (Station(Length(1000.0), Length(-3.0)),)
+
+
+@pytest.mark.parametrize(
+    ("held", "kept"),
+    [
+        (STUD, ["B/door-1/above/4", "B/door-1/king/left", "B/end/left"]),
+        ("B/door-1", [STUD, "B/end/left"]),
+        ("B/door-1/above/4", [STUD, "B/door-1/king/left", "B/end/left"]),
+        ("B/box-1", [STUD, "B/door-1/above/4", "B/door-1/king/left", "B/end/left"]),
+    ],
+)
+def test_a_measured_length_goes_with_its_stud(held: str, kept: list[str]) -> None:
+    project = loft()
+    for key in (STUD, "B/door-1/above/4", "B/door-1/king/left", "B/end/left"):
+        project = measure_stud(project, "B", key, inch(40))
+    left = delete(project, "B", held).wall("B").measured_studs
+    assert [stud.key for stud in left] == kept
+
+
+def test_a_new_stud_does_not_inherit_a_length() -> None:
+    project = measure_stud(add_stud(loft(), "B"), "B", "B/stud-1", inch(90))
+    assert add_stud(delete(project, "B", "B/stud-1"), "B").wall("B").measured_studs == ()
+
+
+def test_studs_that_are_gone_can_be_forgotten() -> None:
+    project = measure_stud(measure_stud(loft(), "B", STUD, inch(88)), "B", "B/end/left", inch(57))
+    wide = set_wall(
+        project, "B", layout=msgspec.structs.replace(project.wall("B").layout, spacing=inch(70))
+    )
+    assert gone_studs(project, "B") == ()
+    assert gone_studs(wide, "B") == (STUD,)
+    assert [s.key for s in forget_gone(wide, "B").wall("B").measured_studs] == ["B/end/left"]
