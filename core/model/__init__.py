@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.lifting import Joint, Nailing, Species
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.site import PrintedLabel, SiteRecord
@@ -27,10 +28,12 @@ __all__ = [
     "Habits",
     "Header",
     "HeaderKind",
+    "Joint",
     "Layout",
     "Letters",
     "LineEdge",
     "MovedStud",
+    "Nailing",
     "Opening",
     "OpeningKind",
     "Point",
@@ -42,6 +45,7 @@ __all__ = [
     "Side",
     "SiteRecord",
     "Slope",
+    "Species",
     "Timber",
     "TopPlate",
     "Wall",

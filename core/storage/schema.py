@@ -12,7 +12,18 @@ from typing import Final
 
 import msgspec
 
-from core.model import AddedStud, Box, Header, Letters, MovedStud, Opening, Project, TopPlate, Wall
+from core.model import (
+    AddedStud,
+    Box,
+    Header,
+    Letters,
+    MovedStud,
+    Nailing,
+    Opening,
+    Project,
+    TopPlate,
+    Wall,
+)
 from core.storage import limits
 from core.storage.document import VERSION, Document, format_text
 from core.storage.plain import Plain, json_text
@@ -76,6 +87,8 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},
         (MovedStud, "place"): {"minimum": 1, "maximum": limits.PLACE},
+        (Nailing, "nail"): {"maxLength": limits.NAIL_CHARACTERS},
+        (Nailing, "count"): {"minimum": 1, "maximum": limits.NAILS},
         (Opening, "id"): _ID,
         (Box, "id"): _ID,
         (AddedStud, "id"): _ID,

@@ -17,10 +17,12 @@ from core.model import (
     Habits,
     Header,
     HeaderKind,
+    Joint,
     Layout,
     Letters,
     LineEdge,
     MovedStud,
+    Nailing,
     Opening,
     OpeningKind,
     Point,
@@ -32,6 +34,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    Species,
     Timber,
     TopPlate,
     Wall,
@@ -126,7 +129,14 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
 def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3) -> Project:
     """A room and its walls, lettered in their order, with somebody's habits."""
     used = draw(SYSTEMS) if system is None else system
-    project = Project(draw(NAMES), used, draw(rooms(used)), habits=draw(_habits()))
+    project = Project(
+        draw(NAMES),
+        used,
+        draw(rooms(used)),
+        habits=draw(_habits()),
+        species=draw(st.none() | st.sampled_from(Species)),
+        nailing=draw(_nailing(used)),
+    )
     for _ in range(draw(st.integers(0, most_walls))):
         wall = draw(walls(project.room, used, next_letter(project)))
         project = msgspec.structs.replace(project, walls=(*project.walls, wall))
@@ -242,6 +252,21 @@ def _with_changes(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
         moved=tuple(MovedStud(place, draw(along)) for place in places[:cut]),
         left_out=tuple(places[cut:]),
         added=tuple(AddedStud(f"extra-{n}", draw(along)) for n in range(draw(st.integers(0, 2)))),
+    )
+
+
+@st.composite
+def _nailing(draw: st.DrawFn, system: System) -> tuple[Nailing, ...]:
+    """Up to two joints that are nailed otherwise than usual."""
+    joints = draw(st.lists(st.sampled_from(Joint), unique=True, max_size=2))
+    return tuple(
+        Nailing(
+            joint,
+            draw(st.none() | st.sampled_from(["10d box", "6 × 100 screw"])),
+            draw(st.none() | st.integers(1, 8)),
+            draw(st.none() | _spacings(system)),
+        )
+        for joint in joints
     )
 
 
