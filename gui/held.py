@@ -9,8 +9,10 @@ from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
+from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.raising import RaisingForm
 from gui.panels.room import RoomForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
@@ -29,6 +31,8 @@ _FORM_OF = {
     Kind.PLATE: "fixed",
 }
 
+_OF_THE_WALL = ("wall", "raising", "nails", "room", "habits")
+
 
 class Held(QScrollArea):
     """Numbers, cautions and fields of the thing held, or of wall, room and habits."""
@@ -45,12 +49,15 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
+        self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
             "stud": self.stud,
             "fixed": fixed,
             "wall": self.wall,
+            "raising": Section(words.word("heading.up"), self.raising, lazy=True),
+            "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -97,4 +104,4 @@ class Held(QScrollArea):
         if wall is None:
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        return (_FORM_OF[thing.kind],) if thing is not None else _OF_THE_WALL

@@ -19,7 +19,8 @@ def surroundings_of(results: Results, letter: str) -> Surroundings | None:
     result, project = results.wall(letter), results.project
     if result.inputs.near is None:
         return None
-    others = tuple(w for w in project.walls if w.letter != letter)
+    standing = (other.wall for other in results.walls if other.inputs.near is not None)
+    others = tuple(other for other in standing if other.letter != letter)
     return Surroundings(
         roof_of(project.room), project.room, result.wall, result.inputs.near, others
     )

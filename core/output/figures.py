@@ -20,6 +20,7 @@ from core.output.figures_form import (
     OpeningFigures,
     WallFigures,
 )
+from core.output.figures_site import raising_figures
 from core.wording import Wording
 
 XY = tuple[float, float]
@@ -50,7 +51,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
         format="eavewright-figures/1",
         length_unit="mm",
         angle_unit="degree",
-        walls=tuple(_wall(result, wording) for result in results.walls),
+        walls=tuple(_wall(result, results, wording) for result in results.walls),
         stock=Nothing(),
         sheets=Nothing(),
         bays=(),
@@ -59,7 +60,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
     )
 
 
-def _wall(result: WallResult, wording: Wording) -> WallFigures:
+def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures:
     wall, line, frame = result.wall, result.inputs.near, result.frame
     labels = result.label_of
     return WallFigures(
@@ -73,6 +74,7 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         boxes=tuple(_box(placed) for placed in result.boxes),
         pieces=(),
         cautions=_cautions(result.cautions, wording),
+        raising=raising_figures(results, wall.letter, wording),
     )
 
 

@@ -95,6 +95,11 @@ def _line(joint: Joint, own: Nailing | None, wall: Wall, frame: Frame) -> NailLi
     )
 
 
+def is_spaced(joint: Joint) -> bool:
+    """Whether the nails of a joint stand in places spaced along it."""
+    return _USUAL[joint].every is not None
+
+
 def places(length: float, every: float | None) -> int:
     """How many places along a joint are nailed: one at each end, `every` at most between; mm.
 

@@ -93,7 +93,7 @@ def going_up(around: Surroundings, frame: Frame, step: float) -> GoingUp | None:
     points = points_of(around, corners)
     near, far = (swing(around, points, laid) for laid in Laid)
     floors = (floor_for(around, corners, Laid.FACE_A), floor_for(around, corners, Laid.FAR_FACE))
-    swings, steps, most = (near, far), building_order(frame), _up(MOST_SHORT, step)
+    swings, steps, most = (near, far), building_order(frame), rounded_up(MOST_SHORT, step)
     whole = _whole(swings, floors, step, most)
     if whole is not None and floors[swings.index(whole)].free:
         return _gone_up(whole, swings, floors, step, (), 0.0, steps)
@@ -106,9 +106,9 @@ def _whole(
 ) -> Swing | None:
     """The swing by which the wall goes up whole: as high as may be, then with the floor free."""
     may = [
-        (_up(s.short, step), len(f.in_the_way), n)
+        (rounded_up(s.short, step), len(f.in_the_way), n)
         for n, (s, f) in enumerate(zip(swings, floors, strict=True))
-        if _up(s.short, step) <= most and f.enough
+        if rounded_up(s.short, step) <= most and f.enough
     ]
     return swings[min(may)[2]] if may else None
 
@@ -121,7 +121,8 @@ def _split(
     for short in (0.0, most):
         split = panels(around, frame, points, short)
         if split:
-            return split, _up(max(_panel_short(around, points, p) for p in split), step)
+            least = max(_panel_short(around, points, panel) for panel in split)
+            return split, rounded_up(least, step)
     return (), 0.0
 
 
@@ -140,7 +141,7 @@ def _gone_up(
     panel_short: float,
     steps: tuple[Step, ...],
 ) -> GoingUp:
-    short = 0.0 if whole is None else _up(whole.short, step)
+    short = 0.0 if whole is None else rounded_up(whole.short, step)
     if whole is not None:
         way = Way.SHORT if short else Way.TILT
     else:
@@ -173,6 +174,6 @@ def _kind(member: Member) -> StepKind:
     return kinds.get(member.role, StepKind.REST)
 
 
-def _up(mm: float, step: float) -> float:
+def rounded_up(mm: float, step: float) -> float:
     """A length rounded up to the tape, mm; what is next to nothing needs no step."""
     return mm if math.isinf(mm) else math.ceil(mm / step - 1e-6) * step

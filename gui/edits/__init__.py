@@ -6,6 +6,7 @@ from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
 from gui.edits.room import set_habits, set_name, set_room
+from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.walls import add_wall, set_wall
 
@@ -24,8 +25,10 @@ __all__ = [
     "put_back",
     "set_box",
     "set_habits",
+    "set_nailing",
     "set_name",
     "set_opening",
     "set_room",
+    "set_species",
     "set_wall",
 ]

@@ -26,7 +26,7 @@ def test_rows_that_make_sense(row: Nailing) -> None:
 @pytest.mark.parametrize(
     ("row", "place", "reason"),
     [
-        (Nailing(SOLE, nail=" "), "n[0].nail", "“ ” does not do for the name of a nail"),
+        (Nailing(SOLE, nail=" "), "n[0].nail", "“” does not do for the name of a nail"),
         (Nailing(SOLE, count=0), "n[0].count", "0 is not from 1 to 100"),
         (Nailing(SOLE, count=101), "n[0].count", "101 is not from 1 to 100"),
         (Nailing(SOLE, every=Length(10.0)), "n[0].every", "10 mm is less than 50 mm"),
