@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
+
+from core.drawing.elements import Text
+from core.drawing.paper import Paper
+from core.drawing.sheet import sheets
 from core.drawing.site_notes import site_notes
 from core.job import work_out
 from core.lengths import System, Tape
@@ -22,8 +27,18 @@ def test_the_notes_of_a_wall() -> None:
     assert notes[2] == "Nails: 20 × 16d common"
 
 
-@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize("paper", [Paper.LETTER, Paper.A4, Paper.TABLOID])
 def test_a_sheet_says_them_where_there_is_room(paper: Paper) -> None:
+    assert "Nails: 20 × 16d common" in words_on(paper)
+
+
+def test_the_elevation_does_not_give_way_to_them() -> None:
+    # On A3 a wall 96 high just fits at 1 1/2 in. to the foot, and stays at that scale.
+    assert "Nails:" not in words_on(Paper.A3)
+    assert '1 1/2" = 1\'-0"' in words_on(Paper.A3)
+
+
+def words_on(paper: Paper) -> str:
     (page,) = sheets(RESULTS, WORDS, paper)
     texts = [e.text for placed in page.placed for e in placed.drawing if isinstance(e, Text)]
-    assert "Nails: 20 × 16d common" in " ".join(texts)
+    return " ".join(texts)
