@@ -113,11 +113,10 @@ def lengths(joint: Joint, wall: Wall, frame: Frame) -> Iterable[float]:
     """The joints of one kind in a wall, each as the length over which the pieces touch, mm."""
     upright = [m for m in frame.members if not m.lies and m.near]
     flat = [m for m in frame.members if m.lies and m.near]
-    foot = wall.sole_plate.thickness.mm
     if joint is Joint.SOLE_TO_FLOOR:
         return _floor_stretches(wall, frame)
     if joint is Joint.STUD_TO_SOLE:
-        return [m.thickness for m in upright if m.bottom <= foot + TIGHT]
+        return [m.thickness for m in upright if _on_a_sole(m, flat)]
     if joint is Joint.STUD_TO_TOP:
         return [m.thickness for m in upright if _under_plates(m, frame)]
     if joint is Joint.TOP_TO_TOP:
@@ -138,6 +137,17 @@ def _both_ends(role: Role, flat: list[Member]) -> list[float]:
 def _seams(header: Member) -> int:
     """Between plies that stand side by side; those that lie on each other are members each."""
     return header.count - 1
+
+
+def _on_a_sole(member: Member, flat: list[Member]) -> bool:
+    """Whether an upright member stands on a sole plate, which may follow a floor out of level."""
+    soles = [m for m in flat if m.role is Role.SOLE_PLATE]
+    return any(
+        m.left - TIGHT <= member.left
+        and member.right <= m.right + TIGHT
+        and member.bottom <= m.top + TIGHT
+        for m in soles
+    )
 
 
 def _under_plates(member: Member, frame: Frame) -> bool:

@@ -17,16 +17,17 @@ class Panel(msgspec.Struct, frozen=True):
     laid: Laid
 
 
-def panels(around: Surroundings, frame: Frame, points: Points, short: float) -> tuple[Panel, ...]:
+def panels(
+    around: Surroundings, cuts: tuple[float, ...], points: Points, short: float
+) -> tuple[Panel, ...]:
     """The fewest panels that go up one by one, each built `short` mm less high; () if none do.
 
-    A wall is split beside a stud that reaches from plate to plate, and the next panel begins with
-    a stud of its own.
+    `cuts` are the ends of the wall and the x at which it may be split; each has points of its own
+    among the `points`, since the corner of a panel may come nearer to the roof than its middle.
     """
     may = {
         laid: {p for p, higher in points if passes(around, p, higher, laid, short)} for laid in Laid
     }
-    cuts = [0.0, *_splits(around, frame), around.wall.run]
     found: list[Panel] = []
     at = 0
     while at < len(cuts) - 1:
@@ -37,18 +38,22 @@ def panels(around: Surroundings, frame: Frame, points: Points, short: float) -> 
     return tuple(found)
 
 
-def _splits(around: Surroundings, frame: Frame) -> list[float]:
-    """The right edges of studs that reach from plate to plate, clear of both ends."""
+def cuts_of(around: Surroundings, frame: Frame) -> tuple[float, ...]:
+    """The ends of a wall, and between them the right edges of studs from plate to plate.
+
+    A wall is split beside such a stud, and the next panel begins with a stud of its own.
+    """
     thick = around.wall.stud.thickness.mm
     rights = {m.right for m in frame.members if m.role is Role.STUD}
-    return sorted(x for x in rights if 2 * thick < x < around.wall.run - 2 * thick)
+    inside = sorted(x for x in rights if 2 * thick < x < around.wall.run - 2 * thick)
+    return (0.0, *inside, around.wall.run)
 
 
 def _longest(
     around: Surroundings,
     points: Points,
     may: dict[Laid, set[Place]],
-    cuts: list[float],
+    cuts: tuple[float, ...],
     at: int,
 ) -> tuple[Panel | None, int]:
     """The longest panel that begins at a cut, and the cut it ends at.

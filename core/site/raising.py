@@ -8,7 +8,8 @@ import msgspec
 from core.framing import Frame, Member, Role
 from core.site.floor import Floor, floor_for
 from core.site.outline import top_places
-from core.site.panels import Panel, panels
+from core.site.panels import Panel, cuts_of, panels
+from core.site.plate_first import under_the_upper_plate
 from core.site.surroundings import Surroundings
 from core.site.swing import Laid, Swing
 from core.site.tilt import Points, points_of, swing
@@ -53,7 +54,8 @@ class GoingUp(msgspec.Struct, frozen=True):
     way, and `short` how much less high it is then built, mm on the tape. `panels` are those that go
     up one by one between walls that already stand, each `panel_short` mm less high; none where the
     wall goes up whole among them, or where no split would help. `steps` is the order of building
-    it in place, which always works.
+    it in place, which always works. `beneath` are the swings with the upper of two top plates
+    nailed up first; None with a single one.
     """
 
     way: Way
@@ -64,6 +66,7 @@ class GoingUp(msgspec.Struct, frozen=True):
     panels: tuple[Panel, ...]
     panel_short: float
     steps: tuple[Step, ...]
+    beneath: tuple[Swing, Swing] | None = None
 
     @property
     def best(self) -> Swing:
@@ -95,10 +98,15 @@ def going_up(around: Surroundings, frame: Frame, step: float) -> GoingUp | None:
     floors = (floor_for(around, corners, Laid.FACE_A), floor_for(around, corners, Laid.FAR_FACE))
     swings, steps, most = (near, far), building_order(frame), rounded_up(MOST_SHORT, step)
     whole = _whole(swings, floors, step, most)
-    if whole is not None and floors[swings.index(whole)].free:
-        return _gone_up(whole, swings, floors, step, (), 0.0, steps)
-    split, short = _split(around, frame, step, most)
-    return _gone_up(whole, swings, floors, step, split, short, steps)
+    split: tuple[Panel, ...] = ()
+    panel_short = 0.0
+    if whole is None or not floors[swings.index(whole)].free:
+        split, panel_short = _split(around, frame, step, most)
+    short = 0.0 if whole is None else rounded_up(whole.short, step)
+    laid = None if whole is None else whole.laid
+    beneath = under_the_upper_plate(around, frame)
+    way = _way(whole, short, split)
+    return GoingUp(way, swings, floors, laid, short, split, panel_short, steps, beneath)
 
 
 def _whole(
@@ -117,9 +125,10 @@ def _split(
     around: Surroundings, frame: Frame, step: float, most: float
 ) -> tuple[tuple[Panel, ...], float]:
     """The panels that would go up, and how much less high they are built, mm."""
-    points = points_of(around, top_places(frame, around.depth, sampled=True))
+    cuts = cuts_of(around, frame)
+    points = points_of(around, top_places(frame, around.depth, sampled=True, also=cuts))
     for short in (0.0, most):
-        split = panels(around, frame, points, short)
+        split = panels(around, cuts, points, short)
         if split:
             least = max(_panel_short(around, points, panel) for panel in split)
             return split, rounded_up(least, step)
@@ -132,22 +141,10 @@ def _panel_short(around: Surroundings, points: Points, panel: Panel) -> float:
     return swing(around, inside, panel.laid).short
 
 
-def _gone_up(
-    whole: Swing | None,
-    swings: tuple[Swing, Swing],
-    floors: tuple[Floor, Floor],
-    step: float,
-    split: tuple[Panel, ...],
-    panel_short: float,
-    steps: tuple[Step, ...],
-) -> GoingUp:
-    short = 0.0 if whole is None else rounded_up(whole.short, step)
+def _way(whole: Swing | None, short: float, split: tuple[Panel, ...]) -> Way:
     if whole is not None:
-        way = Way.SHORT if short else Way.TILT
-    else:
-        way = Way.PANELS if split else Way.IN_PLACE
-    laid = None if whole is None else whole.laid
-    return GoingUp(way, swings, floors, laid, short, split, panel_short, steps)
+        return Way.SHORT if short else Way.TILT
+    return Way.PANELS if split else Way.IN_PLACE
 
 
 def building_order(frame: Frame) -> tuple[Step, ...]:

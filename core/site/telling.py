@@ -45,6 +45,8 @@ def gaps(up: GoingUp, step: float) -> tuple[Message, ...]:
         told.append(_gap(swing, step))
         if floor.lacking:
             told.append(message("up.lacking", face=_face(swing.laid), lacking=Mm(floor.lacking)))
+    if up.beneath is not None:
+        told.append(_beneath(up.beneath[list(Laid).index(up.best.laid)], step))
     reach = {"length": Mm(up.floor.length), "depth": Mm(up.floor.depth)}
     return (*told, message("up.floor", **reach))
 
@@ -75,6 +77,14 @@ def _gap(swing: Swing, step: float) -> Message:
     if swing.needed <= 1e-3:
         return message("up.tight-passes", face=face)
     return message("up.gap", face=face, needed=needed, there=there, **at)
+
+
+def _beneath(swing: Swing, step: float) -> Message:
+    """What the wall needs once its upper top plate is up there."""
+    face = _face(swing.laid)
+    if swing.needed is None:
+        return message("up.never-beneath", face=face)
+    return message("up.beneath", face=face, needed=Mm(rounded_up(swing.needed, step)))
 
 
 def _face(laid: Laid) -> Message:

@@ -68,3 +68,17 @@ def test_the_gap_needed_is_just_enough(data: st.DataObject) -> None:
         far = swing.laid is Laid.FAR_FACE
         assert brute(room, wall, xs, far, lower=swing.needed).least >= -0.02
         assert brute(room, wall, xs, far, lower=swing.needed - 0.8).least < 0.0
+
+
+@settings(max_examples=25)
+@given(st.data())
+def test_every_panel_goes_up_by_itself(data: st.DataObject) -> None:
+    room = data.draw(gables())
+    wall = flush(data.draw(bare_walls(room, shortest=1500)))
+    assume(whole(result(room, wall)))
+    up = raised(room, wall)
+    for panel in up.panels:
+        corners = [x for x in looked_at(room, wall) if panel.left <= x <= panel.right]
+        xs = [panel.left, *corners, panel.right]
+        far = panel.laid is Laid.FAR_FACE
+        assert brute(room, wall, xs, far, lower=up.panel_short).least >= -0.02
