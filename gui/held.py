@@ -13,8 +13,10 @@ from gui.panels.habits import HabitsForm
 from gui.panels.measured import MeasuredForm
 from gui.panels.measured_stud import MeasuredStudForm
 from gui.panels.nailed import NailedForm
+from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.raising import RaisingForm
 from gui.panels.room import RoomForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
@@ -35,6 +37,8 @@ _FORM_OF = {
     Kind.BLOCK: "fixed",
 }
 
+_OF_THE_WALL = ("wall", "measured", "nailed", "raising", "nails", "room", "habits")
+
 
 class Held(QScrollArea):
     """Numbers, cautions and fields of the thing held, or of wall, room and habits."""
@@ -54,6 +58,7 @@ class Held(QScrollArea):
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
+        self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
@@ -64,6 +69,8 @@ class Held(QScrollArea):
             "measured": Section(words.word("heading.measured"), self.measured),
             "fixture": self.fixture,
             "nailed": Section(words.word("heading.nailed"), self.nailed),
+            "raising": Section(words.word("heading.up"), self.raising, lazy=True),
+            "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -111,6 +118,6 @@ class Held(QScrollArea):
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
-            return "wall", "measured", "nailed", "room", "habits"
+            return _OF_THE_WALL
         also = ("measured-stud",) if self.measured_stud.shows_held else ()
         return (_FORM_OF[thing.kind], *also)

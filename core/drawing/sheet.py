@@ -13,6 +13,7 @@ from core.drawing.extent import extent
 from core.drawing.page import Page, Placed
 from core.drawing.paper import Paper, Scale, scales
 from core.drawing.placing import Rect, bounds
+from core.drawing.site_notes import site_notes
 from core.drawing.table import Row, rows
 from core.drawing.title import SheetFacts, title_block
 from core.drawing.view import View
@@ -37,6 +38,7 @@ class _Sheet(msgspec.Struct, frozen=True):
     project: Project
     rows: tuple[Row, ...]
     widths: tuple[float, ...]
+    site: tuple[str, ...] = ()
 
     @property
     def title(self) -> str:
@@ -47,7 +49,7 @@ class _Sheet(msgspec.Struct, frozen=True):
         """What the title strip leaves of the page."""
         width, height = self.size
         facts = SheetFacts(self.project, "", 1, 1)
-        strip = title_block(self.result, self.wording, width, MARGIN, facts, "").height
+        strip = title_block(self.result, self.wording, width, MARGIN, facts, "", self.site).height
         return (MARGIN, MARGIN + strip + GAP, width - MARGIN, height - MARGIN)
 
 
@@ -62,7 +64,8 @@ class _Unnumbered(msgspec.Struct, frozen=True):
         """The page with its title strip."""
         sheet = self.sheet
         width, height = sheet.size
-        strip = title_block(sheet.result, sheet.wording, width, MARGIN, facts, self.scale.text)
+        scale = self.scale.text
+        strip = title_block(sheet.result, sheet.wording, width, MARGIN, facts, scale, sheet.site)
         return Page(sheet.title, width, height, (*self.placed, _on_paper(strip.drawing)))
 
 
@@ -73,7 +76,13 @@ def sheets(results: Results, wording: Wording, paper: Paper, date: str = "") -> 
     """
     walls = [w for w in results.walls if w.frame is not None]
     project = results.project
-    found = [page for wall in walls for page in _wall_pages(wall, wording, paper, project)]
+    found = [
+        page
+        for wall in walls
+        for page in _wall_pages(
+            wall, wording, paper, project, site_notes(results, wall.wall.letter, wording)
+        )
+    ]
     return tuple(
         page.page(SheetFacts(project, date, number, len(found)))
         for number, page in enumerate(found, start=1)
@@ -81,11 +90,16 @@ def sheets(results: Results, wording: Wording, paper: Paper, date: str = "") -> 
 
 
 def _wall_pages(
-    result: WallResult, wording: Wording, paper: Paper, project: Project
+    result: WallResult,
+    wording: Wording,
+    paper: Paper,
+    project: Project,
+    site: tuple[str, ...],
 ) -> Iterator[_Unnumbered]:
     """The pages of a wall; the paper lies the way that shows the wall larger.
 
-    A list too wide for upright paper keeps it lying.
+    A list too wide for upright paper keeps it lying. The notes of how the wall goes up are left out
+    where the elevation or the list would have to give way to them.
     """
     members = result.frame.members if result.frame else ()
     found = broken(rows(members, result.label_of, wording))
@@ -96,10 +110,9 @@ def _wall_pages(
         if size == paper.size or sum(widths) <= size[0] - 2 * MARGIN
     ]
     at_scale = cache(lambda scale: elevation(result, View(scale.ratio, scale.size), wording))
-    drawn = [(sheet, _drawn(sheet, sheet.area(), at_scale)) for sheet in ways]
-    sheet, (placed, scale, arrangement) = max(
-        drawn, key=lambda d: (bool(d[1][2].columns), d[1][1].ratio)
-    )
+    without = _larger(ways, at_scale)
+    noted = _larger([msgspec.structs.replace(s, site=site) for s in ways], at_scale)
+    sheet, (placed, scale, arrangement) = max(noted, without, key=_shown)
     yield _Unnumbered(sheet, (placed, *_lists(sheet, arrangement)), scale)
     rest = found if not arrangement.columns else ()
     while rest:
@@ -107,9 +120,22 @@ def _wall_pages(
         yield _Unnumbered(sheet, behind, scale)
 
 
-def _drawn(
-    sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]
-) -> tuple[Placed, Scale, Arrangement]:
+_Drawn = tuple[Placed, Scale, Arrangement]
+
+
+def _larger(ways: list[_Sheet], at_scale: Callable[[Scale], Drawing]) -> tuple[_Sheet, _Drawn]:
+    """The way the paper lies that shows the wall larger, and what is drawn on it."""
+    drawn = [(sheet, _drawn(sheet, sheet.area(), at_scale)) for sheet in ways]
+    return max(drawn, key=_shown)
+
+
+def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float]:
+    """Whether the list is on the same page, and the scale."""
+    _, (_, scale, arrangement) = drawn
+    return bool(arrangement.columns), scale.ratio
+
+
+def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _Drawn:
     """The elevation at the largest standard scale that leaves room for the list on the page.
 
     Where none does, the elevation stands alone at the largest that fits, a reduced one at need.

@@ -55,11 +55,16 @@ def title_block(
     margin: float,
     facts: SheetFacts,
     scale: str,
+    site: tuple[str, ...] = (),
 ) -> TitleBlock:
-    """The strip along the foot of a page `width` mm wide: cautions, notes, then wall and scale."""
+    """The strip along the foot of a page `width` mm wide: cautions, notes, then wall and scale.
+
+    `site` are more notes, of how the wall goes up.
+    """
     inner = width - 2 * margin
     cautions = _cautions(result, wording, inner - 2 * PAD)
     notes = wrapped(" · ".join(_notes(result, wording)), inner - 2 * PAD)
+    notes += wrapped(" ".join(site), inner - 2 * PAD)
     height = ROW_HEIGHT + (len(cautions) + len(notes)) * LINE + 4 * PAD
     drawing: list[Element] = [*_frame(margin, inner, height, len(cautions))]
     top = margin + height - PAD - LINE * 0.8

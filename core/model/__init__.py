@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.lifting import Joint, Nailing, Species
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import (
     Blocking,
@@ -39,12 +40,14 @@ __all__ = [
     "Habits",
     "Header",
     "HeaderKind",
+    "Joint",
     "Layout",
     "Letters",
     "LineEdge",
     "MeasuredStud",
     "MeetingKind",
     "MovedStud",
+    "Nailing",
     "Opening",
     "OpeningKind",
     "Point",
@@ -57,6 +60,7 @@ __all__ = [
     "Side",
     "SiteRecord",
     "Slope",
+    "Species",
     "Station",
     "Timber",
     "TopPlate",

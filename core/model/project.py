@@ -7,18 +7,25 @@ import msgspec
 
 from core.lengths import System
 from core.model.habits import Habits
+from core.model.lifting import Nailing, Species
 from core.model.room import Room
 from core.model.wall import Wall
 
 
 class Project(msgspec.Struct, frozen=True):
-    """A room, the walls that divide it, and the person's habits."""
+    """A room, the walls that divide it, and the person's habits.
+
+    `species` is what most of the timber is; None where it is not known. `nailing` holds what
+    differs from the usual schedule of nails.
+    """
 
     name: str
     system: System
     room: Room
     walls: tuple[Wall, ...] = ()
     habits: Habits = Habits()
+    species: Species | None = None
+    nailing: tuple[Nailing, ...] = ()
 
     def wall(self, letter: str) -> Wall:
         """The wall with this letter; KeyError if there is none."""

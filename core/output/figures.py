@@ -24,6 +24,7 @@ from core.output.figures_form import (
     ReadingFigures,
     WallFigures,
 )
+from core.output.figures_site import raising_figures
 from core.roof import Reading, Survey, floor_line
 from core.wording import Wording
 
@@ -55,7 +56,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
         format="eavewright-figures/1",
         length_unit="mm",
         angle_unit="degree",
-        walls=tuple(_wall(result, wording) for result in results.walls),
+        walls=tuple(_wall(result, results, wording) for result in results.walls),
         stock=Nothing(),
         sheets=Nothing(),
         bays=(),
@@ -64,7 +65,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
     )
 
 
-def _wall(result: WallResult, wording: Wording) -> WallFigures:
+def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures:
     wall, line, frame = result.wall, result.inputs.near, result.frame
     labels = result.label_of
     return WallFigures(
@@ -83,6 +84,7 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         rafters=_crossings(result),
         pieces=(),
         cautions=_cautions(result.cautions, wording),
+        raising=raising_figures(results, wall.letter, wording),
     )
 
 

@@ -11,6 +11,7 @@ from msgspec import Meta
 from core.checks import Severity
 from core.framing import Role
 from core.model import BoxHeight, OpeningKind, Side, WallFace
+from core.output.figures_site_form import RaisingFigures
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
 Mm = Annotated[float, Meta(description="A length in mm.")]
@@ -253,6 +254,10 @@ class WallFigures(_Part, frozen=True):
     pieces: Annotated[tuple[()], Meta(description="Pieces of board; none are worked out yet.")]
     cautions: Annotated[
         tuple[CautionFigures, ...], Meta(description="The cautions of this wall alone.")
+    ]
+    raising: Annotated[
+        RaisingFigures | None,
+        Meta(description="How it goes up, its weight and nails; null without a frame."),
     ]
 
 

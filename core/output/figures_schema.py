@@ -1,6 +1,7 @@
 """The JSON Schema of the figures, made from their form; a copy is packaged in resources/schemas."""
 
 import inspect
+import sys
 from typing import Any
 
 import msgspec
@@ -29,3 +30,7 @@ def _cleaned(schema: Any) -> Any:
     if isinstance(schema, list):
         return [_cleaned(value) for value in schema]
     return inspect.cleandoc(schema) if isinstance(schema, str) else schema
+
+
+if __name__ == "__main__":
+    sys.stdout.write(write_figures_schema())

@@ -62,6 +62,12 @@ TOP_PLATES: Final = 2
 PLIES: Final = 4
 """The most plies of a header."""
 
+NAIL_CHARACTERS: Final = 60
+"""The most characters in the name of a nail."""
+
+NAILS: Final = 100
+"""The most nails in one place."""
+
 PENCIL_LETTERS: Final = 3
 """The most letters in the letter of a wall or beside a pencil line."""
 

@@ -14,6 +14,7 @@ from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
 from core.storage.sense_nailed import rafter_places
+from core.storage.sense_nailing import nailing_faults
 from core.storage.sense_wall import wall_faults
 from core.storage.sentences import Why, fault
 
@@ -33,6 +34,7 @@ def project_faults(project: Project) -> Iterator[Fault]:
         yield from end_in_room(wall.left_end, project.room, f"{place}.left_end")
         yield from end_in_room(wall.right_end, project.room, f"{place}.right_end")
     yield from pencil_letters(project.habits.letters, "project.habits.letters")
+    yield from nailing_faults(project.nailing, "project.nailing")
 
 
 def room_faults(room: Room, place: str) -> Iterator[Fault]:

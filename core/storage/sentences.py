@@ -69,6 +69,8 @@ class Why(enum.StrEnum):
     WALL_TOO_LONG = "wall-too-long"
     OUTSIDE_ROOM = "outside-room"
     BAD_PENCIL_LETTER = "bad-pencil-letter"
+    BAD_NAIL = "bad-nail"
+    SAME_JOINT = "same-joint"
 
 
 SENTENCES: Final = {
@@ -220,6 +222,11 @@ SENTENCES: Final = {
         "“{text}” does not do for a pencil mark",
         "write one to {limit} letters, as in X",
     ),
+    Why.BAD_NAIL: (
+        "“{text}” does not do for the name of a nail",
+        "write one to {limit} characters, as in 16d common",
+    ),
+    Why.SAME_JOINT: ("“{text}” is in this list already", "name each joint once"),
 }
 """The reason and the remedy of every `Why`, with names for the values put in."""
 

@@ -1,6 +1,6 @@
 """Message ids with values in, text out; US and metric wording are two catalogues."""
 
-from core.wording.message import Message, Mm, Rad, message
+from core.wording.message import Kg, Message, Mm, Rad, message
 from core.wording.wording import CATALOGUES, Wording, texts
 
-__all__ = ["CATALOGUES", "Message", "Mm", "Rad", "Wording", "message", "texts"]
+__all__ = ["CATALOGUES", "Kg", "Message", "Mm", "Rad", "Wording", "message", "texts"]

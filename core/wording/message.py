@@ -15,15 +15,21 @@ class Rad(msgspec.Struct, frozen=True):
     radians: float
 
 
+class Kg(msgspec.Struct, frozen=True):
+    """A weight in kg inside a message; it is written in pounds on a tape in inches."""
+
+    kg: float
+
+
 class Message(msgspec.Struct, frozen=True):
     """A message id of the catalogues with the values its text asks for."""
 
     id: str
-    values: tuple[tuple[str, "str | int | Mm | Rad | Message | tuple[Message, ...]"], ...] = ()
+    values: tuple[tuple[str, "str | int | Mm | Rad | Kg | Message | tuple[Message, ...]"], ...] = ()
 
 
 def message(
-    message_id: str, **values: "str | int | Mm | Rad | Message | tuple[Message, ...]"
+    message_id: str, **values: "str | int | Mm | Rad | Kg | Message | tuple[Message, ...]"
 ) -> Message:
     """A message from keyword values.
 

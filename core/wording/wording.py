@@ -4,11 +4,15 @@ import functools
 import importlib.resources
 
 import resources
-from core.lengths import Tape, write_degrees
-from core.wording.message import Message, Mm, Rad
+from core.lengths import System, Tape, write_degrees
+from core.wording.message import Kg, Message, Mm, Rad
 
 CATALOGUES = ("us", "metric")
 """The catalogues there are: US trade words, and the wording of metric countries."""
+
+
+_POUND = 0.45359237
+"""One pound in kg."""
 
 
 class Wording:
@@ -37,11 +41,22 @@ class Wording:
         """A length on the person's tape."""
         return self.tape.text(mm)
 
+    def weight(self, kg: float) -> str:
+        """A weight in whole pounds or kilograms; under ten with one decimal.
+
+        What a stick weighs differs by a tenth and more with its moisture: no finer number holds.
+        """
+        inch = self.tape.system is System.INCH
+        number = kg / _POUND if inch else kg
+        return f"{number:.{0 if number >= 9.95 else 1}f} {'lb' if inch else 'kg'}"
+
     def _value(self, value: object) -> str:
         if isinstance(value, Mm):
             return self.tape.text_with_unit(value.mm)
         if isinstance(value, Rad):
             return write_degrees(value.radians)
+        if isinstance(value, Kg):
+            return self.weight(value.kg)
         if isinstance(value, Message):
             return self.say(value)
         if isinstance(value, tuple):

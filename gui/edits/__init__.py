@@ -24,6 +24,7 @@ from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
 from gui.edits.room import set_habits, set_name, set_room
+from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.walls import add_wall, set_wall
 
@@ -53,11 +54,13 @@ __all__ = [
     "set_fixture",
     "set_habits",
     "set_meeting",
+    "set_nailing",
     "set_name",
     "set_opening",
     "set_rafter_backing",
     "set_room",
     "set_slip_gap",
+    "set_species",
     "set_station",
     "set_wall",
 ]

@@ -7,11 +7,14 @@ from gui.panels.form import Form
 
 
 class Section(QWidget):
-    """A heading to press, and the form under it when it is unfolded."""
+    """A heading to press, and the form under it when it is unfolded.
 
-    def __init__(self, text: str, form: Form) -> None:
+    A `lazy` one, whose values take time to work out, is brought up to date only while unfolded.
+    """
+
+    def __init__(self, text: str, form: Form, *, lazy: bool = False) -> None:
         super().__init__()
-        self._form = form
+        self._form, self._lazy = form, lazy
         self.button = QToolButton()
         self.button.setText(text)
         self.button.setObjectName("fold")
@@ -28,9 +31,11 @@ class Section(QWidget):
 
     def refresh(self) -> None:
         """Shows the values of the project on the desk."""
-        self._form.refresh()
+        if self.button.isChecked() or not self._lazy:
+            self._form.refresh()
 
     def _unfold(self, unfolded: bool) -> None:
         arrow = Qt.ArrowType.DownArrow if unfolded else Qt.ArrowType.RightArrow
         self.button.setArrowType(arrow)
+        self.refresh()
         self._form.setVisible(unfolded)

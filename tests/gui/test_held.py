@@ -26,8 +26,11 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
     return made
 
 
+OF_THE_WALL = ["wall", "nailed", "raising", "nails", "room", "habits"]
+
+
 def shown(held: Held) -> list[str]:
-    names = ("opening", "box", "stud", "fixture", "wall", "nailed", "room", "habits")
+    names = ("opening", "box", "stud", "fixture", *OF_THE_WALL)
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
@@ -40,7 +43,7 @@ def _outer(held: Held, name: str) -> QWidget:
 @pytest.mark.parametrize(
     ("key", "forms", "name"),
     [
-        (None, ["wall", "nailed", "room", "habits"], "B partition"),
+        (None, OF_THE_WALL, "B partition"),
         (STUD, ["stud"], "B3 stud"),
         (CRIPPLE, ["stud"], "B8 cripple"),
         (DOOR, ["opening"], "door 1 door"),

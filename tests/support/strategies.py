@@ -20,12 +20,14 @@ from core.model import (
     Habits,
     Header,
     HeaderKind,
+    Joint,
     Layout,
     Letters,
     LineEdge,
     MeasuredStud,
     MeetingKind,
     MovedStud,
+    Nailing,
     Opening,
     OpeningKind,
     Point,
@@ -38,6 +40,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    Species,
     Station,
     Timber,
     TopPlate,
@@ -137,7 +140,14 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
 def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3) -> Project:
     """A room and its walls, lettered in their order, with somebody's habits."""
     used = draw(SYSTEMS) if system is None else system
-    project = Project(draw(NAMES), used, draw(rooms(used)), habits=draw(_habits()))
+    project = Project(
+        draw(NAMES),
+        used,
+        draw(rooms(used)),
+        habits=draw(_habits()),
+        species=draw(st.none() | st.sampled_from(Species)),
+        nailing=draw(_nailing(used)),
+    )
     for _ in range(draw(st.integers(0, most_walls))):
         wall = draw(walls(project.room, used, next_letter(project)))
         project = msgspec.structs.replace(project, walls=(*project.walls, wall))
@@ -317,6 +327,21 @@ def _rafters(draw: st.DrawFn, system: System) -> Rafter:
     """Rafters on centre, or at some measured places."""
     places = draw(st.lists(lengths(0, 3000, system), max_size=3))
     return Rafter(draw(timbers(system)), draw(_spacings(system)), tuple(places))
+
+
+@st.composite
+def _nailing(draw: st.DrawFn, system: System) -> tuple[Nailing, ...]:
+    """Up to two joints that are nailed otherwise than usual."""
+    joints = draw(st.lists(st.sampled_from(Joint), unique=True, max_size=2))
+    return tuple(
+        Nailing(
+            joint,
+            draw(st.none() | st.sampled_from(["10d box", "6 × 100 screw"])),
+            draw(st.none() | st.integers(1, 8)),
+            draw(st.none() | _spacings(system)),
+        )
+        for joint in joints
+    )
 
 
 def _habits() -> st.SearchStrategy[Habits]:

@@ -56,12 +56,12 @@ def test_it_says_what_a_figure_means(part: str, key: str, says: str) -> None:
 
 
 def test_every_number_has_its_unit_said() -> None:
-    """Lengths and angles alike, but for the count of pieces."""
+    """Lengths, angles and weights alike, but for the count of pieces."""
     unsaid = [
         (name, key)
         for name, definition in definitions().items()
         for key, value in definition.get("properties", {}).items()
         if value.get("type") == "number"
-        and not any(unit in value["description"] for unit in ("mm", "Degrees"))
+        and not any(unit in value["description"] for unit in ("mm", "Degrees", "kg"))
     ]
     assert unsaid == []

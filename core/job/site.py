@@ -1,0 +1,26 @@
+"""How the walls of a job go up, worked out when it is asked for."""
+
+from core.job.results import Results
+from core.roof import roof_of
+from core.site import GoingUp, Surroundings, going_up
+
+
+def raising_of(results: Results, letter: str) -> GoingUp | None:
+    """How one wall goes up among roof, room and the other walls; None for a wall with no frame."""
+    around = surroundings_of(results, letter)
+    frame = results.wall(letter).frame
+    if around is None or frame is None:
+        return None
+    return going_up(around, frame, results.project.habits.tape.step_mm)
+
+
+def surroundings_of(results: Results, letter: str) -> Surroundings | None:
+    """What a wall is put up among; None for a wall that is not under the roof."""
+    result, project = results.wall(letter), results.project
+    if result.inputs.near is None:
+        return None
+    standing = (other.wall for other in results.walls if other.inputs.near is not None)
+    others = tuple(other for other in standing if other.letter != letter)
+    return Surroundings(
+        roof_of(project.room), project.room, result.wall, result.inputs.near, others
+    )
