@@ -1,7 +1,16 @@
 """The cautions that a wall's frame gives rise to."""
 
 from core.checks.caution import Caution, Severity
-from core.framing import Frame, PlacedBox, PlacedOpening, lowest_sill, spoken, wanted_left
+from core.checks.layout import edge_cautions
+from core.framing import (
+    Frame,
+    PlacedBox,
+    PlacedOpening,
+    keys,
+    lowest_sill,
+    spoken,
+    wanted_left,
+)
 from core.model import Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
@@ -19,6 +28,7 @@ def wall_cautions(
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
         *_narrow_plate(wall, line),
         *_ridge_inside(wall, line, far),
+        *edge_cautions(wall, frame),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))
 
@@ -41,6 +51,8 @@ def _opening(wall: Wall, placed: PlacedOpening) -> Caution:
 
 def _not_framed(wall: Wall, key: str, message_id: str) -> Caution:
     """A stud that is wanted and cannot stand where it is wanted."""
+    if keys.is_double(key):
+        message_id, key = "stud.no-room-beside", key.rpartition("/")[0]
     at = Mm(wanted_left(wall, key) or 0.0)
     return Caution(Severity.UNBUILDABLE, key, message(message_id, at=at, letter=wall.letter))
 

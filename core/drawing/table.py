@@ -16,6 +16,7 @@ _ORDER = (
     Role.HEADER,
     Role.SILL,
     Role.CRIPPLE,
+    Role.BLOCK,
     Role.STUD,
 )
 

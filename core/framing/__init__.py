@@ -1,5 +1,6 @@
 """The framing of a wall: layout, members with their end cuts, openings, plates, marks, labels."""
 
+from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.frame import Frame, PlacedOpening, frame_wall
@@ -9,8 +10,11 @@ from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
 from core.framing.member import Facet, Member, Role
 from core.framing.openings import lowest_sill
+from core.framing.reasons import BareMark, Why, bare_marks
 
 __all__ = [
+    "BareMark",
+    "BoardEdge",
     "Facet",
     "Fit",
     "Frame",
@@ -19,6 +23,9 @@ __all__ = [
     "PlacedBox",
     "PlacedOpening",
     "Role",
+    "Why",
+    "bare_marks",
+    "board_edges",
     "fit",
     "frame_wall",
     "header_rise",

@@ -1,11 +1,15 @@
 """The frame of a wall: every member in its place, and what could not be framed as stated."""
 
+from collections.abc import Iterator
+
 import msgspec
 
 from core.framing import keys
+from core.framing.doubles import doubles
 from core.framing.fit import Fit, fit
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
+from core.framing.near import at_kings
 from core.framing.openings import Framed, Over, around, cripples, framed
 from core.framing.plates import plates_underside, sole_plate, top_plates
 from core.framing.sticks import standing
@@ -52,8 +56,12 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     fixed = [m for f in extents for m in around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
     studs, no_room, low = _studs(wall, over, extents)
-    standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
+    spans = tuple((f.left, f.right) for f in extents)
+    seconds, crowded = doubles(wall, (*ends, *fixed, *studs), spans, over)
+    upright = (*ends, *fixed, *studs, *seconds)
+    standing_members = sorted(upright, key=lambda m: (m.left, m.bottom))
     members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
+    no_room = (*no_room, *crowded)
     return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
 
 
@@ -88,7 +96,7 @@ def _studs(
     made: list[Member] = []
     no_room, low = [], []
     taken = [(left, left + wall.stud.thickness.mm) for _, left in end_lefts(wall)]
-    for place in stud_places(wall):
+    for place in _by_the_rules(wall, extents):
         inside = _opening_at(place, wall, extents)
         if inside is None:
             stud = standing(place.key, Role.STUD, wall.stud, place.left, foot, over)
@@ -105,6 +113,15 @@ def _studs(
             made += pieces
             low += [] if pieces else [place.key]
     return made, tuple(no_room), tuple(low)
+
+
+def _by_the_rules(wall: Wall, extents: tuple[Framed, ...]) -> Iterator[Place]:
+    """The wanted places, those of the layout by the wall's rule for kings."""
+    outer = tuple((f.left, f.right) for f in extents)
+    for place in stud_places(wall):
+        at = place.left if place.stated else at_kings(wall, place.left, outer)
+        if at is not None:
+            yield msgspec.structs.replace(place, left=at)
 
 
 def _opening_at(place: Place, wall: Wall, extents: tuple[Framed, ...]) -> Framed | None:

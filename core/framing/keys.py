@@ -6,6 +6,7 @@ A key is a path: wall letter, cause (layout, an added stud, an opening), role, p
 from core.model import Side
 
 SOLE = "sole"
+DOUBLE = "double"
 
 
 def sole(letter: str) -> str:
@@ -39,6 +40,20 @@ def layout(letter: str, place: int) -> str:
 def added(letter: str, stud_id: str) -> str:
     """The key of a stud that stands beside the layout."""
     return f"{letter}/{stud_id}"
+
+
+def double(stud: str) -> str:
+    """The key of the second stud beside the one with the key `stud`.
+
+    >>> double("B/layout/3")
+    'B/layout/3/double'
+    """
+    return f"{stud}/{DOUBLE}"
+
+
+def is_double(key: str) -> bool:
+    """Whether a key is that of a second stud."""
+    return key.endswith(f"/{DOUBLE}")
 
 
 def opening(letter: str, opening_id: str) -> str:

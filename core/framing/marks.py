@@ -46,6 +46,7 @@ _LETTERED = {
     Role.KING: "king",
     Role.TRIMMER: "trimmer",
     Role.CRIPPLE: "cripple",
+    Role.BLOCK: "cripple",
 }
 
 
@@ -111,7 +112,7 @@ def _top_marks(
 
 def _header_marks(wall: Wall, frame: Frame, member: Member, letter: str) -> list[Mark]:
     """A cripple's mark on the header it stands on, from the header's end where layout starts."""
-    if member.role is not Role.CRIPPLE:
+    if member.role not in (Role.CRIPPLE, Role.BLOCK):
         return []
     for header in frame.members:
         under = header.role is Role.HEADER and abs(header.top - member.bottom) < 1e-6

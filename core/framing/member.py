@@ -20,6 +20,7 @@ class Role(enum.Enum):
     HEADER = "header"
     SILL = "sill"
     CRIPPLE = "cripple"
+    BLOCK = "block"
 
 
 LYING = frozenset({Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER, Role.SILL})

@@ -4,13 +4,14 @@ import enum
 
 import msgspec
 
+from core.framing import keys
 from core.framing.fit import fit, framed_width
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, layout_lefts
 from core.framing.member import Member, Role
 from core.model import Box, BoxHeight, Side, Wall
 
-UPRIGHT = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE})
+UPRIGHT = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE, Role.BLOCK})
 _CARRIES_A_BOX = frozenset({Role.STUD, Role.KING, Role.TRIMMER})
 
 
@@ -48,9 +49,9 @@ class MovedBox(msgspec.Struct, frozen=True):
 
 
 def movable(member: Member) -> bool:
-    """Whether a member itself can be moved: studs and cripples, but not the end studs."""
-    is_end = member.key.split("/")[1] == "end"
-    return member.role in (Role.STUD, Role.CRIPPLE) and not is_end
+    """Whether a member itself can be moved: studs and cripples, but not end studs and second ones."""
+    fixed = member.key.split("/")[1] == "end" or keys.is_double(member.key)
+    return member.role in (Role.STUD, Role.CRIPPLE, Role.BLOCK) and not fixed
 
 
 def stud_move(wall: Wall, frame: Frame, key: str, wanted: float, grip: Grip) -> Moved:
@@ -158,7 +159,7 @@ def _room_for(wall: Wall, frame: Frame, member: Member) -> tuple[tuple[float, fl
     thickness = wall.stud.thickness.mm
     low, high = 0.0, wall.run
     taken = [(m.left, m.right) for m in _others(frame, member)]
-    if member.role is Role.CRIPPLE:
+    if member.role in (Role.CRIPPLE, Role.BLOCK):
         low, high = _between_kings(frame, member)
     else:
         taken += [framed_width(wall, p.opening) for p in frame.openings if p.fit.fits]

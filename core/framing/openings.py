@@ -10,6 +10,9 @@ from core.framing.sticks import flat_line, lying, standing
 from core.model import HeaderKind, Opening, Side, Wall
 from core.roof import RoofLine
 
+SHORTEST = 6.0
+"""The shortest block that can be cut and fixed at all, mm; common practice, no source."""
+
 Over = tuple[RoofLine, RoofLine]
 """The undersides of the plates over face A and over the far face."""
 
@@ -47,8 +50,9 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
     """The cripples that keep the layout at a place within an opening: above it, and below a sill.
 
     One stands above the header where the header reaches under its whole thickness, one below the
-    sill where it stands clear of both trimmers. A cripple shorter than it is thick is left out:
-    it would split, and there header and plate are nailed to each other.
+    sill where it stands clear of both trimmers. A cripple shorter than it is thick would split when
+    it is nailed as a stud is: it becomes a block. One shorter than `SHORTEST` is left out: there
+    header and plate are nailed to each other.
     """
     thickness, opening = wall.stud.thickness.mm, frame.opening
     made = []
@@ -63,7 +67,14 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
         top = flat_line(frame.sill_bottom, wall.run)
         foot = wall.sole_plate.thickness.mm
         made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot, (top, top)))
-    return tuple(m for m in made if m is not None and m.short_point >= thickness - CLEAR)
+    return tuple(_as_block(m, thickness) for m in made if m and m.short_point >= SHORTEST - CLEAR)
+
+
+def _as_block(cripple: Member, thickness: float) -> Member:
+    """The cripple itself, or a block of its shape where it is shorter than it is thick."""
+    if cripple.short_point >= thickness - CLEAR:
+        return cripple
+    return msgspec.structs.replace(cripple, role=Role.BLOCK)
 
 
 def _within(left: float, thickness: float, low: float, high: float) -> bool:

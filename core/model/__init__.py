@@ -3,6 +3,8 @@
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
+from core.model.rules import DoubledStud, Near, WallRules, usual_board
+from core.model.side import Side
 from core.model.site import PrintedLabel, SiteRecord
 from core.model.timber import Timber
 from core.model.wall import (
@@ -15,7 +17,6 @@ from core.model.wall import (
     MovedStud,
     Opening,
     OpeningKind,
-    Side,
     TopPlate,
     Wall,
 )
@@ -24,6 +25,7 @@ __all__ = [
     "AddedStud",
     "Box",
     "BoxHeight",
+    "DoubledStud",
     "Habits",
     "Header",
     "HeaderKind",
@@ -31,6 +33,7 @@ __all__ = [
     "Letters",
     "LineEdge",
     "MovedStud",
+    "Near",
     "Opening",
     "OpeningKind",
     "Point",
@@ -45,5 +48,7 @@ __all__ = [
     "Timber",
     "TopPlate",
     "Wall",
+    "WallRules",
     "next_letter",
+    "usual_board",
 ]

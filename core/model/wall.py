@@ -10,19 +10,9 @@ import msgspec
 
 from core.lengths import Length
 from core.model.room import Point
+from core.model.rules import DoubledStud, WallRules
+from core.model.side import Side
 from core.model.timber import Timber
-
-
-class Side(enum.Enum):
-    """An end of a wall or a side of a stud, as seen from face A."""
-
-    LEFT = "left"
-    RIGHT = "right"
-
-    @property
-    def other(self) -> "Side":
-        """The opposite side."""
-        return Side.RIGHT if self is Side.LEFT else Side.LEFT
 
 
 class TopPlate(msgspec.Struct, frozen=True):
@@ -36,12 +26,15 @@ class Layout(msgspec.Struct, frozen=True):
     """Studs on centre: centres stand at whole multiples of `spacing` from where layout starts.
 
     Layout starts at the wall's `start` end, moved in by `hung_board`: the thickness of board that
-    already hangs on the wall met there, so that this wall's own board still ends on a centre.
+    already hangs on the wall met there, so that this wall's own board still ends on a centre. With
+    an `origin`, a place along the wall from its left end, centres stand in line with that place
+    instead (to meet joists, rafters or the opposite wall), and hung board does not move them.
     """
 
     spacing: Length
     start: Side = Side.LEFT
     hung_board: Length = Length(0.0)
+    origin: Length | None = None
 
 
 class HeaderKind(enum.Enum):
@@ -139,6 +132,8 @@ class Wall(msgspec.Struct, frozen=True):
     moved: tuple[MovedStud, ...] = ()
     added: tuple[AddedStud, ...] = ()
     left_out: tuple[int, ...] = ()
+    doubled: tuple[DoubledStud, ...] = ()
+    rules: WallRules | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:
@@ -150,6 +145,11 @@ class Wall(msgspec.Struct, frozen=True):
     def run(self) -> float:
         """The length of the chalk line, mm."""
         return math.dist(*self.chalk)
+
+    @property
+    def goes_by(self) -> WallRules:
+        """The stated rules of framing, or the usual ones."""
+        return self.rules or WallRules()
 
     def opening(self, opening_id: str) -> Opening:
         """The opening with this id; KeyError if there is none."""

@@ -6,10 +6,20 @@ from typing import Any
 import msgspec
 
 from core.checks import Caution
-from core.framing import Facet, Mark, Member, PlacedBox, PlacedOpening, keys
+from core.framing import (
+    BareMark,
+    Facet,
+    Mark,
+    Member,
+    PlacedBox,
+    PlacedOpening,
+    bare_marks,
+    keys,
+)
 from core.job import Results, WallResult
 from core.model import Opening, Wall
 from core.output.figures_form import (
+    BareMarkFigures,
     BoxFigures,
     CautionFigures,
     FacetFigures,
@@ -69,6 +79,7 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         roof_line=_points(line.points() if line else ()),
         members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
+        bare_marks=tuple(map(_bare, bare_marks(wall, frame))) if frame else (),
         openings=_openings(wall, frame.openings if frame else ()),
         boxes=tuple(_box(placed) for placed in result.boxes),
         pieces=(),
@@ -116,6 +127,17 @@ def _mark(mark: Mark) -> MarkFigures:
         along_sole=_exact(mark.along_sole),
         along_top=None if mark.along_top is None else _exact(mark.along_top),
         x=_exact(mark.x),
+    )
+
+
+def _bare(bare: BareMark) -> BareMarkFigures:
+    return BareMarkFigures(
+        key=bare.key,
+        place=bare.place,
+        left=_exact(bare.left),
+        why=bare.why,
+        by=bare.by,
+        off=_exact(bare.off),
     )
 
 

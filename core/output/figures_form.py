@@ -9,7 +9,7 @@ import msgspec
 from msgspec import Meta
 
 from core.checks import Severity
-from core.framing import Role
+from core.framing import Role, Why
 from core.model import BoxHeight, OpeningKind, Side
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
@@ -120,6 +120,21 @@ class MarkFigures(_Part, frozen=True, rename={"origin": "from"}):
     x: Annotated[float, Meta(description="Its place from the wall's left end, mm.")]
 
 
+class BareMarkFigures(_Part, frozen=True):
+    """A mark of the layout that no member stands at, and what keeps it bare."""
+
+    key: Annotated[str, Meta(description="The key that its stud would have.")]
+    place: Annotated[int, Meta(description="Its place in the layout, from 1.")]
+    left: Annotated[float, Meta(description="The left edge that its stud would have, mm.")]
+    why: Annotated[Why, Meta(description="What keeps a stud from it.")]
+    by: Annotated[
+        str | None, Meta(description="The key of what stands there instead; null if nothing.")
+    ]
+    off: Annotated[
+        float, Meta(description="How far a board edge on the mark lies beside that, mm.")
+    ]
+
+
 class OpeningFigures(_Part, frozen=True):
     """A rough opening, and where it fits."""
 
@@ -181,6 +196,10 @@ class WallFigures(_Part, frozen=True):
     ]
     members: tuple[MemberFigures, ...]
     marks: tuple[MarkFigures, ...]
+    bare_marks: Annotated[
+        tuple[BareMarkFigures, ...],
+        Meta(description="The marks of the layout without a member, each with its reason."),
+    ]
     openings: tuple[OpeningFigures, ...]
     boxes: Annotated[
         tuple[BoxFigures, ...],

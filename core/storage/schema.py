@@ -72,6 +72,7 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Wall, "boxes"): _FEW,
         (Wall, "moved"): _FEW,
         (Wall, "added"): _FEW,
+        (Wall, "doubled"): _FEW,
         (Wall, "left_out"): {"uniqueItems": True},
         (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},

@@ -19,6 +19,7 @@ from core.storage.ranges import (
     mm_text,
     within,
 )
+from core.storage.sense_rules import rule_faults
 from core.storage.sentences import Why, fault
 
 ID: Final = r"[a-z][a-z0-9-]*"
@@ -43,6 +44,7 @@ def wall_faults(wall: Wall, place: str) -> Iterator[Fault]:
         yield from box_size(box, f"{place}.boxes[{index}]")
     yield from layout_places(wall, place)
     yield from stud_lefts(wall, place)
+    yield from rule_faults(wall, place)
 
 
 def openings(wall: Wall, place: str) -> Iterator[Fault]:

@@ -55,6 +55,8 @@ class Why(enum.StrEnum):
     TOO_LARGE = "too-large"
     OUT_OF_RANGE = "out-of-range"
     NO_SLOPE = "no-slope"
+    NO_STUD_KEY = "no-stud-key"
+    SAME_STUD = "same-stud"
     BAD_LETTER = "bad-letter"
     SAME_LETTER = "same-letter"
     BAD_ID = "bad-id"
@@ -179,6 +181,11 @@ SENTENCES: Final = {
         "the roof has no slope",
         "state its “left” slope, its “right” one, or both",
     ),
+    Why.NO_STUD_KEY: (
+        "“{text}” is the key of no stud of wall {limit}",
+        "write one, as in {limit}/layout/3, {limit}/end/left or {limit}/stud-1",
+    ),
+    Why.SAME_STUD: ("“{text}” has a second stud already", "name each stud once"),
     Why.BAD_LETTER: (
         "“{text}” is no letter of a wall",
         "write one to {limit} capital letters, as in A or AB",

@@ -14,6 +14,7 @@ from core.model import (
     AddedStud,
     Box,
     BoxHeight,
+    DoubledStud,
     Habits,
     Header,
     HeaderKind,
@@ -21,6 +22,7 @@ from core.model import (
     Letters,
     LineEdge,
     MovedStud,
+    Near,
     Opening,
     OpeningKind,
     Point,
@@ -35,6 +37,7 @@ from core.model import (
     Timber,
     TopPlate,
     Wall,
+    WallRules,
     next_letter,
 )
 
@@ -117,8 +120,32 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         layout=draw(_layouts(system)),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
-    return msgspec.structs.replace(
+    changed = msgspec.structs.replace(
         draw(_with_changes(opened, system)), boxes=draw(_boxes(opened, system))
+    )
+    return draw(ruled(changed, system))
+
+
+@st.composite
+def ruled(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
+    """The wall with rules of framing, a layout through a stated point, or a doubled stud."""
+    some = lengths(0, 200, system)
+    rules = st.builds(
+        WallRules,
+        st.sampled_from(Near),
+        st.sampled_from(Near),
+        st.none() | some,
+        st.none() | lengths(300, 3000, system),
+        *(st.booleans() for _ in range(3)),
+    )
+    studs = st.sampled_from(["end/left", "layout/1", "layout/3", "extra-0"])
+    doubled = DoubledStud(f"{wall.letter}/{draw(studs)}", draw(st.sampled_from(Side)))
+    origin = draw(st.none() | lengths(-500, 2000, system))
+    return msgspec.structs.replace(
+        wall,
+        layout=msgspec.structs.replace(wall.layout, origin=origin),
+        rules=draw(st.none() | rules),
+        doubled=(doubled,) if draw(st.booleans()) else (),
     )
 
 
