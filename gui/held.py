@@ -7,11 +7,13 @@ from gui.desk import Desk
 from gui.numbers import numbers_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
+from gui.panels.doubled import DoubledForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.room import RoomForm
+from gui.panels.rules import RulesForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
@@ -20,13 +22,14 @@ from gui.things import Kind, thing_of
 
 WIDTH = 360
 
-_FORM_OF = {
-    Kind.OPENING: "opening",
-    Kind.BOX: "box",
-    Kind.STUD: "stud",
-    Kind.CRIPPLE: "stud",
-    Kind.END: "fixed",
-    Kind.PLATE: "fixed",
+_FORMS_OF = {
+    Kind.OPENING: ("opening",),
+    Kind.BOX: ("box",),
+    Kind.STUD: ("stud", "doubled"),
+    Kind.CRIPPLE: ("stud",),
+    Kind.DOUBLE: ("doubled",),
+    Kind.END: ("fixed", "doubled"),
+    Kind.PLATE: ("fixed",),
 }
 
 
@@ -44,13 +47,16 @@ class Held(QScrollArea):
         fixed.sentence("held.goes-with-wall")
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
+        self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
             "stud": self.stud,
             "fixed": fixed,
+            "doubled": self.doubled,
             "wall": self.wall,
+            "rules": Section(words.word("heading.rules"), self.rules),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -97,4 +103,4 @@ class Held(QScrollArea):
         if wall is None:
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        return _FORMS_OF[thing.kind] if thing is not None else ("wall", "rules", "room", "habits")

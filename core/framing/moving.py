@@ -49,7 +49,7 @@ class MovedBox(msgspec.Struct, frozen=True):
 
 
 def movable(member: Member) -> bool:
-    """Whether a member itself can be moved: studs and cripples, but not end studs and second ones."""
+    """Whether a member itself can be moved: studs and cripples, no end or second studs."""
     fixed = member.key.split("/")[1] == "end" or keys.is_double(member.key)
     return member.role in (Role.STUD, Role.CRIPPLE, Role.BLOCK) and not fixed
 
@@ -148,7 +148,7 @@ def _others(frame: Frame, member: Member) -> list[Member]:
         m
         for m in frame.members
         if m.role in UPRIGHT
-        and m.key != member.key
+        and m.key not in (member.key, keys.double(member.key))
         and m.bottom < member.top - CLEAR
         and m.top > member.bottom + CLEAR
     ]
@@ -157,6 +157,7 @@ def _others(frame: Frame, member: Member) -> list[Member]:
 def _room_for(wall: Wall, frame: Frame, member: Member) -> tuple[tuple[float, float], ...]:
     """The ranges of left edges in which the member stands clear of all others at its height."""
     thickness = wall.stud.thickness.mm
+    before, after = _with_second(frame, member)
     low, high = 0.0, wall.run
     taken = [(m.left, m.right) for m in _others(frame, member)]
     if member.role in (Role.CRIPPLE, Role.BLOCK):
@@ -166,10 +167,19 @@ def _room_for(wall: Wall, frame: Frame, member: Member) -> tuple[tuple[float, fl
     taken = [(left, right) for left, right in taken if left < high and right > low]
     ranges = []
     for left, right in (*sorted(taken), (high, high)):
-        if left - thickness >= low - CLEAR:
-            ranges.append((low, left - thickness))
+        if left - thickness - after >= low + before - CLEAR:
+            ranges.append((low + before, left - thickness - after))
         low = max(low, right)
     return tuple(ranges)
+
+
+def _with_second(frame: Frame, member: Member) -> tuple[float, float]:
+    """The room, mm, that a stud's second takes on its left and on its right: they move together."""
+    second = frame.member(keys.double(member.key))
+    if second is None:
+        return 0.0, 0.0
+    thickness = second.right - second.left
+    return (thickness, 0.0) if second.left < member.left else (0.0, thickness)
 
 
 def _between_kings(frame: Frame, member: Member) -> tuple[float, float]:
