@@ -2,6 +2,7 @@
 
 import msgspec
 
+from core.checks import range_message
 from core.drawing.table import cuts_text, stock_name
 from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
 from core.job import WallResult
@@ -114,10 +115,7 @@ def _opening(placed: PlacedOpening, wording: Wording) -> Numbers:
 
 
 def _ranges(placed: PlacedOpening, wording: Wording) -> str:
-    texts = [
-        wording.say(message("opening.range", low=Mm(low), high=Mm(high)))
-        for low, high in placed.fit.ranges
-    ]
+    texts = [wording.say(range_message(low, high)) for low, high in placed.fit.ranges]
     return "\n".join(texts) or wording.word("held.fits-nowhere")
 
 

@@ -3,13 +3,14 @@
 from core.checks.caution import Caution, Severity
 from core.checks.layout import bare_messages
 from core.checks.standing import standing_cautions
-from core.checks.wall import fit_message, wall_cautions
+from core.checks.wall import fit_message, range_message, wall_cautions
 
 __all__ = [
     "Caution",
     "Severity",
     "bare_messages",
     "fit_message",
+    "range_message",
     "standing_cautions",
     "wall_cautions",
 ]

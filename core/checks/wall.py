@@ -33,14 +33,19 @@ def wall_cautions(
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))
 
 
+def range_message(low: float, high: float) -> Message:
+    """A range of places in mm in words; one that is a single place says just that."""
+    if high - low <= 1e-3:
+        return message("opening.only-at", at=Mm(low))
+    return message("opening.range", low=Mm(low), high=Mm(high))
+
+
 def fit_message(placed: PlacedOpening, letter: str) -> Message:
     """Why an opening does not fit where it is, with every range of places where it does."""
     name = spoken(placed.opening.id)
     if not placed.fit.ranges:
         return message("opening.fits-nowhere", opening=name, letter=letter)
-    ranges = tuple(
-        message("opening.range", low=Mm(low), high=Mm(high)) for low, high in placed.fit.ranges
-    )
+    ranges = tuple(range_message(low, high) for low, high in placed.fit.ranges)
     left = Mm(placed.opening.left.mm)
     return message("opening.does-not-fit", opening=name, letter=letter, left=left, ranges=ranges)
 

@@ -13,6 +13,7 @@ def layout_notes(result: WallResult, wording: Wording) -> list[str]:
     if wall.layout.origin is not None:
         said.append(message("sheet.layout-point", at=Mm(wall.layout.origin.mm)))
     said += _rules(wall.goes_by)
+    said += _soles(result)
     bare = bare_messages(wall, frame, result.label_of) if frame is not None else ()
     notes = [wording.say(text) for text in said]
     if bare:
@@ -30,3 +31,14 @@ def _rules(rules: WallRules) -> list[Message]:
         for what, near in stated
         if near is not Near.DROP
     ]
+
+
+def _soles(result: WallResult) -> list[Message]:
+    """Where the sole plate is cut out of the doorways, or that it was cut before."""
+    wall, frame = result.wall, result.frame
+    placed = frame.openings if frame is not None else ()
+    stated = [p.opening for p in placed if p.fit.fits and p.opening.sill.mm <= 0]
+    if stated and wall.goes_by.cut_sole_first:
+        return [message("sheet.sole-pieces")]
+    spans = [(o.left.mm, o.left.mm + o.width.mm) for o in stated]
+    return [message("sheet.sole-cut-out", low=Mm(low), high=Mm(high)) for low, high in spans]

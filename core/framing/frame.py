@@ -10,8 +10,10 @@ from core.framing.fit import Fit, fit
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
 from core.framing.near import at_kings
-from core.framing.openings import Framed, Over, around, cripples, framed
-from core.framing.plates import plates_underside, sole_plate, top_plates
+from core.framing.openings import Framed, Over, around, cripples, doorways, framed
+from core.framing.plates import plates_underside, top_plates
+from core.framing.sharing import without_shared
+from core.framing.soles import sole_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
@@ -53,14 +55,16 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     over = (plates_underside(wall, near), plates_underside(wall, far))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    fixed = [m for f in extents for m in around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
+    whole = [m for f in extents for m in around(wall, f.opening, over)]
+    fixed = without_shared(ends, whole)
     studs, no_room, low = _studs(wall, over, extents)
     spans = tuple((f.left, f.right) for f in extents)
     seconds, crowded = doubles(wall, (*ends, *fixed, *studs), spans, over)
     upright = (*ends, *fixed, *studs, *seconds)
     standing_members = sorted(upright, key=lambda m: (m.left, m.bottom))
-    members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
+    soles = sole_plates(wall, doorways(extents))
+    members = (*standing_members, *top_plates(wall, near, far), *soles)
     no_room = (*no_room, *crowded)
     return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
 

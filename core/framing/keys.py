@@ -18,6 +18,11 @@ def sole(letter: str) -> str:
     return f"{letter}/{SOLE}"
 
 
+def sole_piece(letter: str, number: int) -> str:
+    """The key of a piece of sole plate between doorways, counted from the left."""
+    return f"{letter}/{SOLE}/{number}"
+
+
 def top(letter: str, segment: int, layer: int) -> str:
     """The key of a top plate: its segment counted from the left, its layer from the roof down."""
     return f"{letter}/top/{segment + 1}/{layer + 1}"

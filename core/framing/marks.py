@@ -76,14 +76,21 @@ def _plates_in_order(frame: Frame) -> list[str]:
 def _sole_marks(
     wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
-    sole = next(m for m in frame.members if m.role is Role.SOLE_PLATE)
-    if abs(member.bottom - sole.top) > 1e-6:
+    soles = (m for m in frame.members if m.role is Role.SOLE_PLATE)
+    sole = next((m for m in soles if _stands_on(member, m)), None)
+    if sole is None:
         return []
     origin = wall.layout.start
     edge = uphill or origin
     x = _edge_x(member, edge)
     along = x if origin is Side.LEFT else wall.run - x
     return [Mark(member.key, sole.key, letter, origin, edge, along, None, x)]
+
+
+def _stands_on(member: Member, sole: Member) -> bool:
+    """Whether a member stands on this piece of sole plate."""
+    within = sole.left <= member.left + 1e-6 and member.right <= sole.right + 1e-6
+    return within and abs(member.bottom - sole.top) <= 1e-6
 
 
 def _top_marks(

@@ -89,6 +89,8 @@ def opening_move(wall: Wall, frame: Frame, opening_id: str, wanted: float, grip:
     kings = [left + beside for left in lefts]
     kings += [left - beside + wall.stud.thickness.mm - opening.width.mm for left in lefts]
     faces = [framed_width(wall, o)[1] + beside for o in others]
+    # A place of its own, beside a shared king or an end stud, is found like a face.
+    faces += [low for low, high in ranges if high - low <= CLEAR]
     return _settle(wanted, ranges, ((Snap.LAYOUT, kings), (Snap.FACE, faces)), grip)
 
 

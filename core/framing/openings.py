@@ -40,6 +40,12 @@ def framed(wall: Wall, opening: Opening) -> Framed:
     )
 
 
+def doorways(frames: tuple[Framed, ...]) -> tuple[tuple[float, float], ...]:
+    """The left and right edges, mm, of the openings that go down to the floor."""
+    stated = (f.opening for f in frames if f.opening.sill.mm <= CLEAR)
+    return tuple((o.left.mm, o.left.mm + o.width.mm) for o in stated)
+
+
 def around(wall: Wall, opening: Opening, over: Over) -> tuple[Member, ...]:
     """Kings, trimmers, header and sill of an opening that fits, from left to right."""
     sides = [_side(wall, opening, side, over) for side in (Side.LEFT, Side.RIGHT)]

@@ -1,4 +1,4 @@
-"""The sole plate, and the top plates along every slope with their end cuts."""
+"""The top plates along every slope with their end cuts."""
 
 import math
 
@@ -7,19 +7,12 @@ import msgspec
 from core.framing import keys
 from core.framing.cuts import plate_facet
 from core.framing.member import XY, Facet, Member, Role
-from core.framing.sticks import lying
 from core.model import Wall
 from core.roof import RoofLine, Segment, lowered, underside
 from core.roof.line import TOUCH
 
 Slab = tuple[Segment, Segment]
 """The top and the underside of a plate on one face of the wall."""
-
-
-def sole_plate(wall: Wall) -> Member:
-    """The sole plate, whole from end to end: it is cut out of the doorways once the wall stands."""
-    rise = wall.sole_plate.thickness.mm
-    return lying(keys.sole(wall.letter), Role.SOLE_PLATE, wall.sole_plate, 0.0, wall.run, 0.0, rise)
 
 
 def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:

@@ -230,7 +230,14 @@ def _assert_framed(found: WallResult, key: str) -> None:
     assert key not in [c.key for c in found.cautions]
     pieces = _pieces(found, key)
     roles = [m.role for m in pieces]
-    assert (roles.count(Role.KING), roles.count(Role.TRIMMER)) == (2, 2)
+    assert roles.count(Role.TRIMMER) == 2
+    thickness = found.wall.stud.thickness.mm
+    opening = found.wall.opening(key.partition("/")[2])
+    low, high = opening.left.mm, opening.left.mm + opening.width.mm
+    # A king, one shared or an end stud stands against each trimmer.
+    backs = [m for m in members(found) if m.role is Role.KING or m.key.split("/")[1] == "end"]
+    for wanted in (low - 2 * thickness, high + thickness):
+        assert any(abs(m.left - wanted) < 1e-3 for m in backs)
     plates = [m for m in members(found) if m.role is Role.TOP_PLATE]
     for piece in pieces:
         for plate in plates:
