@@ -10,6 +10,7 @@ from gui.panels.cautions import Cautions, grave_first
 from gui.panels.doubled import DoubledForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
+from gui.panels.leaf import LeafForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.room import RoomForm
@@ -23,7 +24,7 @@ from gui.things import Kind, thing_of
 WIDTH = 360
 
 _FORMS_OF = {
-    Kind.OPENING: ("opening",),
+    Kind.OPENING: ("opening", "leaf"),
     Kind.BOX: ("box",),
     Kind.STUD: ("stud", "doubled"),
     Kind.CRIPPLE: ("stud",),
@@ -46,11 +47,13 @@ class Held(QScrollArea):
         fixed = Form(desk, words)
         fixed.sentence("held.goes-with-wall")
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
+        self.leaf = LeafForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
+            "leaf": Section(words.word("heading.leaf"), self.leaf),
             "box": self.box,
             "stud": self.stud,
             "fixed": fixed,

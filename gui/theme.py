@@ -127,6 +127,7 @@ _LOOKS: Mapping[Pen, _Row] = {
     Pen.BLOCK: ("timber-line", 0.35, "stud", "ink", _FULL),
     Pen.OPENING: ("ink", 0.50, "open", "ink", _FULL),
     Pen.UNBUILDABLE: ("warning", 0.50, "warning", "warning", (4.0, 2.0)),
+    Pen.SWING: ("faint", 0.18, "open", "faint", _FULL),
     Pen.BOX: ("ink", 0.35, "box", "ink", _FULL),
     Pen.LABEL: ("faint", 0.18, "paper", "ink", _FULL),
     Pen.LENGTH: ("ink", 0.18, "paper", "ink", _FULL),

@@ -1,6 +1,7 @@
 """The cautions that a wall's frame gives rise to."""
 
 from core.checks.caution import Caution, Severity
+from core.checks.header import thick_headers
 from core.checks.layout import edge_cautions
 from core.framing import (
     Frame,
@@ -28,6 +29,7 @@ def wall_cautions(
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
         *_narrow_plate(wall, line),
         *_ridge_inside(wall, line, far),
+        *thick_headers(wall, frame.openings),
         *edge_cautions(wall, frame),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))

@@ -3,6 +3,7 @@
 from core.drawing import lengths, lying, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
+from core.drawing.swing import swing
 from core.drawing.view import Show, View
 from core.framing import Frame, Mark, Member, Role
 from core.job import WallResult
@@ -21,6 +22,7 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
     ]
     for placed in frame.openings:
         drawing += timber.opening(placed)
+        drawing += swing(placed, view)
     for box in result.boxes:
         drawing += timber.box(box)
     drawing += _texts(result, frame, view, wording)

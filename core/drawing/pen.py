@@ -19,6 +19,7 @@ class Pen(enum.Enum):
     CRIPPLE = "cripple"
     BLOCK = "block"
     OPENING = "opening"
+    SWING = "swing"
     UNBUILDABLE = "unbuildable"
     BOX = "box"
     LABEL = "label"

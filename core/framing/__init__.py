@@ -4,6 +4,7 @@ from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.header_build import header_depth, spacers, thickest_spacer
 from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
@@ -28,12 +29,15 @@ __all__ = [
     "board_edges",
     "fit",
     "frame_wall",
+    "header_depth",
     "header_rise",
     "labels",
     "layout_lefts",
     "lowest_sill",
     "marks",
     "place_boxes",
+    "spacers",
     "spoken",
+    "thickest_spacer",
     "wanted_left",
 ]

@@ -4,10 +4,11 @@ import msgspec
 
 from core.framing import keys
 from core.framing.fit import framed_width, header_rise
+from core.framing.header_build import spacers
 from core.framing.layout import CLEAR, Place
 from core.framing.member import Member, Role
 from core.framing.sticks import flat_line, lying, standing
-from core.model import HeaderKind, Opening, Side, Wall
+from core.model import Header, HeaderKind, Opening, Side, Wall
 from core.roof import RoofLine
 
 SHORTEST = 6.0
@@ -117,8 +118,14 @@ def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
         key = keys.across(wall.letter, opening.id, "header", layer)
         bottom = opening.head.mm + layer * rise
         ply = lying(key, Role.HEADER, header.timber, left, right, bottom, rise)
-        made.append(ply if flat else msgspec.structs.replace(ply, count=header.plies))
+        made.append(ply if flat else _built_up(ply, header))
     return tuple(made)
+
+
+def _built_up(ply: Member, header: Header) -> Member:
+    """The plies of a header on edge as one member, with what stands between them."""
+    spacer = header.spacer.mm if header.spacer is not None and spacers(header) else 0.0
+    return msgspec.structs.replace(ply, count=header.plies, spacer=spacer)
 
 
 def lowest_sill(wall: Wall) -> float:

@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.leaf import Hanging, Leaf, Swing
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.rules import DoubledStud, Near, WallRules, usual_board
@@ -27,9 +28,11 @@ __all__ = [
     "BoxHeight",
     "DoubledStud",
     "Habits",
+    "Hanging",
     "Header",
     "HeaderKind",
     "Layout",
+    "Leaf",
     "Letters",
     "LineEdge",
     "MovedStud",
@@ -45,6 +48,7 @@ __all__ = [
     "Side",
     "SiteRecord",
     "Slope",
+    "Swing",
     "Timber",
     "TopPlate",
     "Wall",

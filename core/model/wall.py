@@ -9,6 +9,7 @@ import math
 import msgspec
 
 from core.lengths import Length
+from core.model.leaf import Hanging, Leaf
 from core.model.room import Point
 from core.model.rules import DoubledStud, WallRules
 from core.model.side import Side
@@ -46,11 +47,16 @@ class HeaderKind(enum.Enum):
 
 
 class Header(msgspec.Struct, frozen=True):
-    """The header over an opening; its kind and size are chosen by the person, never sized here."""
+    """The header over an opening; its kind and size are chosen by the person, never sized here.
+
+    Between the plies of a header on edge may stand a `spacer`, so thick that the header is flush
+    with both faces of the wall.
+    """
 
     kind: HeaderKind
     timber: Timber
     plies: int = 1
+    spacer: Length | None = None
 
 
 class OpeningKind(enum.Enum):
@@ -59,12 +65,15 @@ class OpeningKind(enum.Enum):
     DOOR = "door"
     ACCESS_DOOR = "access door"
     WINDOW = "window"
+    PASS_THROUGH = "pass-through"
+    CASED = "cased opening"
 
 
 class Opening(msgspec.Struct, frozen=True):
     """A rough opening: its left edge, width, and heights of sill and head above the subfloor.
 
-    `id` is unique in its wall (`door-1`) and is part of the key of every member around it.
+    `id` is unique in its wall (`door-1`) and is part of the key of every member around it. With a
+    `leaf` width and height are the sums of leaf and allowances; `hung` tells how a leaf opens.
     """
 
     id: str
@@ -74,6 +83,8 @@ class Opening(msgspec.Struct, frozen=True):
     head: Length
     header: Header
     sill: Length = Length(0.0)
+    leaf: Leaf | None = None
+    hung: Hanging | None = None
 
 
 class BoxHeight(enum.Enum):

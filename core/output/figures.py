@@ -17,13 +17,14 @@ from core.framing import (
     keys,
 )
 from core.job import Results, WallResult
-from core.model import Opening, Wall
+from core.model import Leaf, Opening, Wall
 from core.output.figures_form import (
     BareMarkFigures,
     BoxFigures,
     CautionFigures,
     FacetFigures,
     Figures,
+    LeafFigures,
     MarkFigures,
     MemberFigures,
     Nothing,
@@ -95,6 +96,7 @@ def _member(member: Member, label: str) -> MemberFigures:
         role=member.role,
         section=(_exact(member.thickness), _exact(member.width)),
         count=member.count,
+        spacer=_exact(member.spacer),
         left=_exact(member.left),
         bottom=_exact(member.bottom),
         edges=(near_left, near_right, far_left, far_right),
@@ -157,8 +159,20 @@ def _opening(wall: Wall, opening: Opening, placed: PlacedOpening | None) -> Open
         width=_exact(opening.width.mm),
         head=_exact(opening.head.mm),
         sill=_exact(opening.sill.mm),
+        leaf=_leaf(opening.leaf) if opening.leaf is not None else None,
+        hinges=opening.hung.hinges if opening.hung is not None else None,
+        swing=opening.hung.swing if opening.hung is not None else None,
         fits=placed is not None and placed.fit.fits,
         ranges=tuple((_exact(low), _exact(high)) for low, high in ranges),
+    )
+
+
+def _leaf(leaf: Leaf) -> LeafFigures:
+    return LeafFigures(
+        width=_exact(leaf.width.mm),
+        height=_exact(leaf.height.mm),
+        wider=_exact(leaf.wider.mm),
+        higher=_exact(leaf.higher.mm),
     )
 
 

@@ -10,7 +10,7 @@ from msgspec import Meta
 
 from core.checks import Severity
 from core.framing import Role, Why
-from core.model import BoxHeight, OpeningKind, Side
+from core.model import BoxHeight, OpeningKind, Side, Swing
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
 Mm = Annotated[float, Meta(description="A length in mm.")]
@@ -67,6 +67,9 @@ class MemberFigures(_Part, frozen=True):
     ]
     count: Annotated[
         int, Meta(description="Pieces alike that stand side by side through the wall.", ge=1)
+    ]
+    spacer: Annotated[
+        float, Meta(description="Thickness of the spacers between those pieces, mm; 0 if none.")
     ]
     left: Annotated[float, Meta(description="x of its left edge or tip on face A, mm.")]
     bottom: Annotated[float, Meta(description="y of its lowest point on face A, mm.")]
@@ -135,6 +138,15 @@ class BareMarkFigures(_Part, frozen=True):
     ]
 
 
+class LeafFigures(_Part, frozen=True):
+    """A leaf or unit and its allowances, whose sums are a rough opening."""
+
+    width: Mm
+    height: Mm
+    wider: Annotated[float, Meta(description="What is added to its width, mm.")]
+    higher: Annotated[float, Meta(description="What is added to its height, mm.")]
+
+
 class OpeningFigures(_Part, frozen=True):
     """A rough opening, and where it fits."""
 
@@ -145,6 +157,11 @@ class OpeningFigures(_Part, frozen=True):
     width: Mm
     head: Annotated[float, Meta(description="Height of its head above the subfloor, mm.")]
     sill: Annotated[float, Meta(description="Height of its sill above the subfloor, mm.")]
+    leaf: Annotated[
+        LeafFigures | None, Meta(description="The leaf that its size is a sum of; null if none.")
+    ]
+    hinges: Annotated[Side | None, Meta(description="The side of the hinges; null if none.")]
+    swing: Annotated[Swing | None, Meta(description="To which side it opens; null if it does not.")]
     fits: Annotated[
         bool, Meta(description="Whether it can be framed where it is; if not, it is not framed.")
     ]

@@ -37,6 +37,7 @@ _NAMED = {
     Pen.CRIPPLE: ("CRIPPLE", 54),
     Pen.BLOCK: ("BLOCK", 56),
     Pen.OPENING: ("OPENING", 3),
+    Pen.SWING: ("SWING", 8),
     Pen.UNBUILDABLE: ("UNBUILDABLE", 1),
     Pen.BOX: ("BOX", 6),
     Pen.LABEL: ("LABEL", 7),

@@ -43,6 +43,7 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.SOLE_PLATE: PaperPen(MEDIUM, 0.745),
         Pen.BLOCK: PaperPen(MEDIUM, 0.72),
         Pen.OPENING: PaperPen(WIDE, 1.0),
+        Pen.SWING: PaperPen(FINE, 1.0, grey=0.3),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),
         Pen.BOX: PaperPen(MEDIUM, 1.0),
         Pen.LABEL: PaperPen(THIN, 1.0),

@@ -19,6 +19,7 @@ from core.storage.ranges import (
     mm_text,
     within,
 )
+from core.storage.sense_leaf import leaf_faults
 from core.storage.sense_rules import rule_faults
 from core.storage.sentences import Why, fault
 
@@ -54,6 +55,7 @@ def openings(wall: Wall, place: str) -> Iterator[Fault]:
         yield from opening_size(opening, at)
         yield from head_above_sill(opening, at)
         yield from header_size(opening.header, f"{at}.header")
+        yield from leaf_faults(opening, at)
 
 
 def wall_run(wall: Wall, place: str) -> Iterator[Fault]:

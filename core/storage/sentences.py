@@ -57,6 +57,7 @@ class Why(enum.StrEnum):
     NO_SLOPE = "no-slope"
     NO_STUD_KEY = "no-stud-key"
     SAME_STUD = "same-stud"
+    NOT_THE_SUM = "not-the-sum"
     BAD_LETTER = "bad-letter"
     SAME_LETTER = "same-letter"
     BAD_ID = "bad-id"
@@ -186,6 +187,10 @@ SENTENCES: Final = {
         "write one, as in {limit}/layout/3, {limit}/end/left or {limit}/stud-1",
     ),
     Why.SAME_STUD: ("“{text}” has a second stud already", "name each stud once"),
+    Why.NOT_THE_SUM: (
+        "{found} is not the sum of the leaf and what is added to it",
+        "write {limit}, or change the leaf",
+    ),
     Why.BAD_LETTER: (
         "“{text}” is no letter of a wall",
         "write one to {limit} capital letters, as in A or AB",

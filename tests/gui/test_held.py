@@ -27,7 +27,7 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
 
 
 def shown(held: Held) -> list[str]:
-    names = ("opening", "box", "stud", "doubled", "wall", "rules", "room", "habits")
+    names = ("opening", "leaf", "box", "stud", "doubled", "wall", "rules", "room", "habits")
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
@@ -43,8 +43,8 @@ def _outer(held: Held, name: str) -> QWidget:
         (None, ["wall", "rules", "room", "habits"], "B partition"),
         (STUD, ["stud", "doubled"], "B3 stud"),
         (CRIPPLE, ["stud"], "B8 cripple"),
-        (DOOR, ["opening"], "door 1 door"),
-        ("B/door-1/king/left", ["opening"], "B5 king stud"),
+        (DOOR, ["opening", "leaf"], "door 1 door"),
+        ("B/door-1/king/left", ["opening", "leaf"], "B5 king stud"),
         (BOX, ["box"], "box 1 box"),
         ("B/end/left", ["doubled"], "B1 stud"),
         ("B/sole", [], "B17 sole plate"),

@@ -13,7 +13,7 @@ import gui
 from core.framing import Role, Why
 from core.framing.moving import Snap
 from core.lengths import System
-from core.model import BoxHeight, HeaderKind, LineEdge, Near, OpeningKind, Side
+from core.model import BoxHeight, HeaderKind, LineEdge, Near, OpeningKind, Side, Swing
 from core.wording import CATALOGUES, texts
 from gui.panels.habits import _STEPS
 
@@ -37,6 +37,8 @@ MADE = {
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),
     *(f"drag.box-{side}" for side in _dashed(Side)),
+    *(f"hinges.{side}" for side in _dashed(Side)),
+    *(f"swing.{swing.name.lower()}" for swing in Swing),
     *(f"near.{near}" for near in _dashed(Near)),
     *(f"layout.{why}" for why in _dashed(Why)),
     *(f"drag.{snap}" for snap in _dashed(Snap)),

@@ -16,9 +16,11 @@ from core.model import (
     BoxHeight,
     DoubledStud,
     Habits,
+    Hanging,
     Header,
     HeaderKind,
     Layout,
+    Leaf,
     Letters,
     LineEdge,
     MovedStud,
@@ -34,6 +36,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    Swing,
     Timber,
     TopPlate,
     Wall,
@@ -220,9 +223,25 @@ def _openings(draw: st.DrawFn, run: float, system: System) -> tuple[Opening, ...
                 head=head,
                 header=draw(_headers(system)),
                 sill=sill,
+                leaf=draw(st.none() | _leaves(width, head.mm - sill.mm, system)),
+                hung=draw(st.none() | _HANGINGS),
             )
         )
     return tuple(openings)
+
+
+_HANGINGS = st.builds(Hanging, st.sampled_from(Side), st.sampled_from(Swing))
+
+
+def _leaves(width: Length, height: float, system: System) -> st.SearchStrategy[Leaf]:
+    """A leaf whose sums with what is added are a rough opening."""
+
+    def leaf(wider: Length, higher: Length) -> Leaf:
+        wide = Length(width.mm - wider.mm, width.unit)
+        return Leaf(wide, Length(height - higher.mm, width.unit), wider, higher)
+
+    some = lengths(0, 60, system)
+    return st.builds(leaf, some, some)
 
 
 @st.composite
@@ -234,7 +253,8 @@ def _heights(draw: st.DrawFn, system: System) -> tuple[Length, Length]:
 
 def _headers(system: System) -> st.SearchStrategy[Header]:
     kinds = st.sampled_from(HeaderKind)
-    return st.builds(Header, kinds, timbers(system), st.integers(1, 3))
+    spacers = st.none() | lengths(0, 20, system)
+    return st.builds(Header, kinds, timbers(system), st.integers(1, 3), spacers)
 
 
 @st.composite

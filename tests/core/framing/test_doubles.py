@@ -41,7 +41,8 @@ def test_beside(stud: str, side: Side, left: float | None) -> None:
         assert [c.message.id for c in found.cautions] == ["stud.no-room-beside"]
     else:
         assert second is not None
-        assert (second.role, US.of(second.left)) == (Role.STUD, pytest.approx(left))
+        assert second.role is Role.STUD
+        assert US.of(second.left) == pytest.approx(left)
         assert found.frame.no_room == ()
 
 

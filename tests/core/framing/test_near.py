@@ -13,9 +13,11 @@ FLAT = US.room(264, left=(96, in_12(0)))
 DROP, MERGE, KEEP = Near.DROP, Near.MERGE, Near.KEEP
 
 
-def ruled(wall: Wall, closer: float | None = None, **rules: Near) -> Wall:
+def ruled(
+    wall: Wall, closer: float | None = None, kings: Near = Near.DROP, ends: Near = Near.DROP
+) -> Wall:
     near = None if closer is None else US.length(closer)
-    return msgspec.structs.replace(wall, rules=WallRules(closer_than=near, **rules))
+    return msgspec.structs.replace(wall, rules=WallRules(kings, ends, near))
 
 
 def lefts(frame: Frame) -> dict[str, float]:
@@ -41,7 +43,7 @@ def lefts(frame: Frame) -> dict[str, float]:
     ],
 )
 def test_near_the_end(run: float, rule: Near, closer: float | None, last: dict[str, float]) -> None:
-    frame = frame_of(FLAT, ruled(US.wall((0, 9), (run, 9)), closer, near_ends=rule))
+    frame = frame_of(FLAT, ruled(US.wall((0, 9), (run, 9)), closer, ends=rule))
     assert {k: v for k, v in lefts(frame).items() if k == "6"} == last
     assert frame.no_room == ()
 
@@ -65,7 +67,7 @@ def test_near_a_king(
     door: Pair, rule: Near, closer: float | None, expected: dict[str, float]
 ) -> None:
     opening = US.opening("door-1", *door, 94.5 - 1.5 - 1.5)
-    wall = ruled(US.wall((0, 9), (120, 9), openings=(opening,)), closer, near_kings=rule)
+    wall = ruled(US.wall((0, 9), (120, 9), openings=(opening,)), closer, kings=rule)
     frame = frame_of(FLAT, wall)
     assert {k: v for k, v in lefts(frame).items() if k == "3"} == expected
     assert frame.no_room == ()
@@ -73,17 +75,17 @@ def test_near_a_king(
 
 def test_a_stated_stud_goes_by_no_rule() -> None:
     wall = US.wall((0, 9), (120, 9), moved=((2, 20.0),))
-    frame = frame_of(FLAT, ruled(wall, 30, near_ends=MERGE))
+    frame = frame_of(FLAT, ruled(wall, 30, ends=MERGE))
     assert lefts(frame)["2"] == 20
 
 
 def test_kept_tight_only_where_there_is_room() -> None:
     doors = (US.opening("door-1", 20, 17, 80), US.opening("door-2", 44.5, 17, 80))
     wall = US.wall((0, 9), (120, 9), openings=doors, spacing=13.5)
-    frame = frame_of(FLAT, ruled(wall, near_kings=KEEP))
+    frame = frame_of(FLAT, ruled(wall, kings=KEEP))
     # Kings of door 1: 17 to 18.5 and 38.5 to 40; of door 2: 41.5 to 43. Mark 3 at 39.75 lies over
     # the first; pushed right it stands from 40 to 41.5, just between them.
     assert lefts(frame)["3"] == 40
     nearer = (doors[0], US.opening("door-2", 44.25, 17, 80))
-    frame = frame_of(FLAT, ruled(msgspec.structs.replace(wall, openings=nearer), near_kings=KEEP))
+    frame = frame_of(FLAT, ruled(msgspec.structs.replace(wall, openings=nearer), kings=KEEP))
     assert "3" not in lefts(frame)

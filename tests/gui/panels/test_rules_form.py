@@ -98,4 +98,4 @@ def test_a_stud_is_doubled(desk: Desk, qtbot: QtBot) -> None:
     assert desk.held == f"{STUD}/double"
     form.refresh()
     assert choose(form, "Doubled", "no, single").currentText() == "no, single"
-    assert desk.wall.doubled == ()
+    assert not desk.wall.doubled
