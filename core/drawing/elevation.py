@@ -22,10 +22,12 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
     ]
     for placed in frame.openings:
         drawing += timber.opening(placed)
-        drawing += swing(placed, view)
     for box in result.boxes:
         drawing += timber.box(box)
-    drawing += _texts(result, frame, view, wording)
+    texts = _texts(result, frame, view, wording)
+    for placed in frame.openings:
+        drawing += swing(placed, view, tuple(texts))
+    drawing += texts
     if Show.TAPES in view.shows:
         sole = sole_marks(result)
         drawing += tapes.sole_tape(result.wall.run, sole, view, wording)

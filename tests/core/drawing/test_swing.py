@@ -8,8 +8,10 @@ import msgspec
 import pytest
 
 from core.drawing import Pen
-from core.drawing.elements import Stroke
-from core.drawing.swing import swing
+from core.drawing.elements import Align, Stroke, Text
+from core.drawing.extent import text_corners
+from core.drawing.placing import bounds
+from core.drawing.swing import Line, _outside, swing
 from core.drawing.view import View
 from core.framing import PlacedOpening
 from core.model import Hanging, Side, Swing
@@ -49,3 +51,36 @@ def test_away_from_face_a_they_are_dashed() -> None:
     assert first[0] == (1800, 2000)
     assert math.dist(*first) == pytest.approx(40)  # 2 mm on paper
     assert all(math.dist(*s.points) <= 40 + 1e-6 for s in found)
+
+
+def test_they_are_broken_where_texts_stand() -> None:
+    text = Text("door 1", (1400, 500), 3.5, Pen.OPENING, "B/d", Align.MIDDLE)
+    found = list(swing(placed(Hanging(Side.LEFT, Swing.TOWARD)), VIEW, (text,)))
+    # The upper line stays clear of it; the lower, from (1800, 0) to (1000, 1000), passes through
+    # (1400, 500) and is cut in two.
+    assert len(found) == 3
+    left, bottom, right, top = bounds(text_corners(text, VIEW.scale))
+    for stroke in found:
+        assert isinstance(stroke, Stroke)
+        for x, y in stroke.points:
+            assert not (left < x < right and bottom < y < top)
+    assert [s.points[0] for s in found if isinstance(s, Stroke)][1] == (1800, 0)
+
+
+@pytest.mark.parametrize(
+    ("line", "expected"),
+    [
+        # Around the square from (0, 0) to (10, 10).
+        (((-5, 5), (15, 5)), [((-5, 5), (0, 5)), ((10, 5), (15, 5))]),
+        (((5, 5), (15, 5)), [((10, 5), (15, 5))]),
+        (((-5, 5), (5, 5)), [((-5, 5), (0, 5))]),
+        (((2, 2), (8, 8)), []),
+        (((-5, 12), (15, 12)), [((-5, 12), (15, 12))]),
+        (((12, -5), (12, 15)), [((12, -5), (12, 15))]),
+        (((5, -5), (5, 15)), [((5, -5), (5, 0)), ((5, 10), (5, 15))]),
+        (((-5, 20), (20, 20)), [((-5, 20), (20, 20))]),
+        (((-10, 0), (0, 20)), [((-10, 0), (0, 20))]),
+    ],
+)
+def test_outside_a_rectangle(line: Line, expected: list[Line]) -> None:
+    assert _outside(line, (0, 0, 10, 10)) == expected

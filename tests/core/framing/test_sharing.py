@@ -14,9 +14,9 @@ FIRST = US.opening("door-1", 40, 20, 80)
 """From 40 to 60: trimmers to 38.5 and 61.5, kings to 37 and 63."""
 
 
-def ruled(*openings: Opening, run: float = 120, **rules: bool) -> Wall:
-    wall = US.wall((0, 9), (run, 9), openings=openings)
-    return msgspec.structs.replace(wall, rules=WallRules(**rules))
+def ruled(*openings: Opening, share: bool = False, ends: bool = False) -> Wall:
+    wall = US.wall((0, 9), (120, 9), openings=openings)
+    return msgspec.structs.replace(wall, rules=WallRules(share_kings=share, end_as_king=ends))
 
 
 def ranges(wall: Wall) -> list[Pair]:
@@ -35,7 +35,7 @@ def ranges(wall: Wall) -> list[Pair]:
 )
 def test_where_a_second_opening_fits(share: bool, expected: list[Pair]) -> None:
     second = US.opening("door-2", 80, 24, 80)
-    assert ranges(ruled(FIRST, second, share_kings=share)) == expected
+    assert ranges(ruled(FIRST, second, share=share)) == expected
 
 
 @pytest.mark.parametrize(
@@ -55,29 +55,30 @@ def test_where_a_second_opening_fits(share: bool, expected: list[Pair]) -> None:
 def test_where_an_opening_fits_at_the_ends(
     allowed: bool, width: float, expected: list[Pair]
 ) -> None:
-    assert ranges(ruled(US.opening("d", 3, width, 80), end_as_king=allowed)) == expected
+    assert ranges(ruled(US.opening("d", 3, width, 80), ends=allowed)) == expected
 
 
 def test_one_king_stands_between_two_openings() -> None:
     second = US.opening("door-2", 64.5, 24, 80)
-    found = result(FLAT, ruled(FIRST, second, share_kings=True))
+    found = result(FLAT, ruled(FIRST, second, share=True))
     assert found.frame is not None
     assert found.cautions == ()
-    between = [
-        (m.role, US.of(m.left))
+    roles = (Role.KING, Role.TRIMMER)
+    between = {
+        m.key.removeprefix("B/"): round(US.of(m.left), 6)
         for m in found.frame.members
-        if 59 < US.of(m.left) < 64.6 and m.role in (Role.KING, Role.TRIMMER)
-    ]
-    assert between == [
-        (Role.TRIMMER, pytest.approx(60)),
-        (Role.KING, pytest.approx(61.5)),
-        (Role.TRIMMER, pytest.approx(63)),
-    ]
+        if m.role in roles and 59 < US.of(m.left) < 64.6
+    }
+    assert between == {
+        "door-1/trimmer/right": 60,
+        "door-1/king/right": 61.5,
+        "door-2/trimmer/left": 63,
+    }
     assert found.frame.member("B/door-2/king/left") is None
 
 
 def test_an_end_stud_is_the_king() -> None:
-    found = result(FLAT, ruled(US.opening("d", 3, 20, 80), end_as_king=True))
+    found = result(FLAT, ruled(US.opening("d", 3, 20, 80), ends=True))
     assert found.frame is not None
     assert found.cautions == ()
     assert found.frame.member("B/d/king/left") is None
@@ -89,7 +90,7 @@ def test_an_end_stud_is_the_king() -> None:
 def test_a_range_of_one_place_in_words() -> None:
     second = US.opening("door-2", 80, 24, 80)
     second = msgspec.structs.replace(second, left=US.length(30))
-    found = result(FLAT, ruled(FIRST, second, share_kings=True))
+    found = result(FLAT, ruled(FIRST, second, share=True))
     (caution,) = found.cautions
     told = dict(caution.message.values)["ranges"]
     assert [m.id for m in told] == [  # type: ignore[union-attr]
