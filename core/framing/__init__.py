@@ -8,6 +8,7 @@ from core.framing.header_build import header_depth, spacers, thickest_spacer
 from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
+from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.member import Facet, Member, Role
 from core.framing.openings import lowest_sill
@@ -35,6 +36,7 @@ __all__ = [
     "layout_lefts",
     "lowest_sill",
     "marks",
+    "origin_in_line",
     "place_boxes",
     "spacers",
     "spoken",

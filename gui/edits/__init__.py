@@ -6,7 +6,7 @@ from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
 from gui.edits.room import set_habits, set_name, set_room
-from gui.edits.rules import set_doubled, set_origin, set_rules
+from gui.edits.rules import line_up, set_doubled, set_origin, set_rules
 from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.walls import add_wall, set_wall
 
@@ -18,6 +18,7 @@ __all__ = [
     "add_wall",
     "delete",
     "delete_wall",
+    "line_up",
     "move_box",
     "move_opening",
     "move_stud",

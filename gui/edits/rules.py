@@ -4,13 +4,13 @@ from typing import Any
 
 import msgspec
 
-from core.framing import keys
+from core.framing import keys, origin_in_line
 from core.lengths import Length, System
 from core.model import DoubledStud, Near, Project, Side, WallRules
 from core.wording import message
 from gui.edits.refusal import Refusal
 from gui.edits.sense import check_wall
-from gui.edits.stating import worked
+from gui.edits.stating import stated, worked
 from gui.edits.usual import length
 
 
@@ -23,8 +23,8 @@ def set_rules(project: Project, letter: str, **changes: Any) -> Project:
     rules = msgspec.structs.replace(wall.goes_by, **changes)
     if merges(rules) and rules.closer_than is None:
         rules = msgspec.structs.replace(rules, closer_than=usual_room(project.system))
-    stated = None if rules == WallRules() else rules
-    return check_wall(project.with_wall(msgspec.structs.replace(wall, rules=stated)), letter)
+    kept = None if rules == WallRules() else rules
+    return check_wall(project.with_wall(msgspec.structs.replace(wall, rules=kept)), letter)
 
 
 def merges(rules: WallRules) -> bool:
@@ -42,6 +42,21 @@ def set_origin(project: Project, letter: str, origin: Length | None) -> Project:
     wall = project.wall(letter)
     layout = msgspec.structs.replace(wall.layout, origin=origin)
     return check_wall(project.with_wall(msgspec.structs.replace(wall, layout=layout)), letter)
+
+
+def line_up(project: Project, letter: str, other: str) -> Project:
+    """The wall with its layout in line with that of another, as its own stated point.
+
+    Refused where there is no such wall, or none of its marks lies straight across.
+    """
+    letters = [wall.letter for wall in project.walls if wall.letter != letter]
+    if other not in letters:
+        named = ", ".join(letters) or "-"
+        raise Refusal(message("edit.no-such-wall", other=other, letters=named))
+    place = origin_in_line(project.wall(letter), project.wall(other))
+    if place is None:
+        raise Refusal(message("edit.not-parallel", letter=letter, other=other))
+    return set_origin(project, letter, stated(project, place))
 
 
 def set_doubled(project: Project, letter: str, stud: str, side: Side | None) -> Project:

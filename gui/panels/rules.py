@@ -10,7 +10,8 @@ from core.lengths import Length
 from core.model import Near, Project, Wall, usual_board
 from core.wording import Wording, message
 from gui.desk import Desk
-from gui.edits.rules import merges, set_origin, set_rules
+from gui.edits.rules import line_up, merges, set_origin, set_rules
+from gui.fields import TextField
 from gui.panels.form import Form
 from gui.panels.optional import length_row, tick_row
 
@@ -55,6 +56,12 @@ class RulesForm(Form):
         self.origin = length_row(
             self, "field.point", lambda: self.wall.layout.origin, self._set_origin
         )
+        self.lined = TextField(self.words.word("field.line-up"))
+        self.lined.stated.connect(
+            lambda other: self.apply(self.lined, lambda: self._line_up(other))
+        )
+        self.shows(lambda: self.lined.show_text(""))
+        self.row("field.line-up", self.lined)
         self.sentence("field.through-explained")
 
     def _near(self) -> None:
@@ -106,6 +113,9 @@ class RulesForm(Form):
 
     def _set(self, **changes: Any) -> Project:
         return set_rules(self.desk.project, self.wall.letter, **changes)
+
+    def _line_up(self, other: str) -> Project:
+        return line_up(self.desk.project, self.wall.letter, other.upper())
 
     def _set_origin(self, origin: Length | None) -> Project:
         return set_origin(self.desk.project, self.wall.letter, origin)

@@ -6,7 +6,7 @@ import msgspec
 import pytest
 
 from core.framing.moving import Grip, Moved, Snap, box_move, movable, opening_move, stud_move
-from core.model import BoxHeight, DoubledStud, Opening, Room, Side, Wall
+from core.model import BoxHeight, DoubledStud, Opening, Room, Side, Wall, WallRules
 from walls import US, frame_of, in_12, member
 
 FLAT = US.room(264, left=(96, in_12(0)))
@@ -219,3 +219,14 @@ def test_a_stud_moves_with_its_second(side: Side, wanted: float, left: float) ->
     frame = frame_of(room, wall)
     moved = stud_move(wall, frame, "B/layout/2", US.length(wanted).mm, Grip(1.0, 0.0, free=True))
     assert US.of(moved.left) == pytest.approx(left)
+
+
+def test_an_opening_snaps_to_where_it_shares_a_king() -> None:
+    # Beside the door from 40 to 72: 72 + 4 1/2, a place of its own before 72 + 6.
+    second = US.opening("door-2", 85, 20, 80)
+    wall = with_openings(DOOR, second)
+    wall = msgspec.structs.replace(wall, rules=WallRules(share_kings=True))
+    frame = frame_of(FLAT, wall)
+    for wanted, expected in ((76.3, 76.5), (76.8, 76.5)):
+        moved = opening_move(wall, frame, "door-2", US.length(wanted).mm, TAPE)
+        assert settled(moved) == (expected, Snap.FACE)

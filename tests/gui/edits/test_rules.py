@@ -7,7 +7,7 @@ import pytest
 from core.job import work_out
 from core.lengths import Length
 from core.model import DoubledStud, Near, Project, Side, SiteRecord, WallRules
-from gui.edits import Refusal, delete, set_doubled, set_origin, set_rules
+from gui.edits import Refusal, add_wall, delete, line_up, set_doubled, set_origin, set_rules
 from gui.wordings import wording_of
 from loft import STUD, loft
 
@@ -68,3 +68,19 @@ def test_deleting_a_second_stud_and_a_doubled_one() -> None:
     assert (gone.doubled, gone.left_out) == ((), (2,))
     end = set_doubled(loft(), "B", "B/end/right", Side.LEFT)
     assert delete(end, "B", "B/end/right/double") == loft()
+
+
+def test_lined_up_with_another_wall() -> None:
+    project = add_wall(loft(), "across", "B")
+    other = project.walls[-1].letter
+    # It runs from the left eave wall: marks at 16, 32 and so on; the wall B starts at 12.
+    lined = line_up(project, "B", other)
+    origin = lined.wall("B").layout.origin
+    assert origin is not None
+    assert origin.mm == pytest.approx(4 * 25.4)
+
+
+def test_a_wall_that_is_not_there_is_refused() -> None:
+    with pytest.raises(Refusal) as refused:
+        line_up(loft(), "B", "Q")
+    assert "no other wall Q" in wording_of(loft()).say(refused.value.message)

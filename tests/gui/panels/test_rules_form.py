@@ -8,12 +8,12 @@ from pytestqt.qtbot import QtBot
 from core.lengths import Length
 from core.model import DoubledStud, Near, Side
 from gui.desk import Desk
-from gui.edits import delete
+from gui.edits import add_wall, delete
 from gui.fields import Choice, Field, Tick
 from gui.panels.doubled import DoubledForm
 from gui.panels.form import Form
 from gui.panels.rules import RulesForm
-from loft import STUD, desk_of
+from loft import STUD, desk_of, loft
 
 
 @pytest.fixture
@@ -99,3 +99,16 @@ def test_a_stud_is_doubled(desk: Desk, qtbot: QtBot) -> None:
     form.refresh()
     assert choose(form, "Doubled", "no, single").currentText() == "no, single"
     assert not desk.wall.doubled
+
+
+def test_it_lines_up_with_another_wall(qtbot: QtBot, qapp: object) -> None:
+    assert qapp is not None
+    desk = desk_of(add_wall(loft(), "across", "B"))
+    form = form_of(RulesForm, desk, qtbot)
+    assert isinstance(form, RulesForm)
+    enter(form, "… as the layout of wall", "q")
+    assert form.lined.note.text() == "There is no other wall Q here: write one of A."
+    enter(form, "… as the layout of wall", "a")
+    assert desk.wall is not None
+    assert desk.wall.layout.origin == Length.of_inches(4)
+    assert (form.lined.text(), form.origin.text()) == ("", "4 in")
