@@ -7,9 +7,11 @@ from gui.desk import Desk
 from gui.numbers import numbers_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
+from gui.panels.doubled import DoubledForm
 from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
+from gui.panels.leaf import LeafForm
 from gui.panels.measured import MeasuredForm
 from gui.panels.measured_stud import MeasuredStudForm
 from gui.panels.nailed import NailedForm
@@ -18,6 +20,7 @@ from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.raising import RaisingForm
 from gui.panels.room import RoomForm
+from gui.panels.rules import RulesForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
@@ -26,18 +29,28 @@ from gui.things import Kind, thing_of
 
 WIDTH = 360
 
-_FORM_OF = {
-    Kind.OPENING: "opening",
-    Kind.BOX: "box",
-    Kind.FIXTURE: "fixture",
-    Kind.STUD: "stud",
-    Kind.CRIPPLE: "stud",
-    Kind.END: "fixed",
-    Kind.PLATE: "fixed",
-    Kind.BLOCK: "fixed",
+_FORMS_OF = {
+    Kind.OPENING: ("opening", "leaf"),
+    Kind.BOX: ("box",),
+    Kind.FIXTURE: ("fixture",),
+    Kind.STUD: ("stud", "doubled"),
+    Kind.CRIPPLE: ("stud",),
+    Kind.DOUBLE: ("doubled",),
+    Kind.END: ("fixed", "doubled"),
+    Kind.PLATE: ("fixed",),
+    Kind.BLOCK: ("fixed",),
 }
 
-_OF_THE_WALL = ("wall", "measured", "nailed", "raising", "nails", "room", "habits")
+_OF_THE_WALL = (
+    "wall",
+    "rules",
+    "measured",
+    "nailed",
+    "raising",
+    "nails",
+    "room",
+    "habits",
+)
 
 
 class Held(QScrollArea):
@@ -53,24 +66,29 @@ class Held(QScrollArea):
         fixed = Form(desk, words)
         fixed.sentence("held.goes-with-wall")
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
+        self.leaf = LeafForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
+        self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
         self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
+            "leaf": Section(words.word("heading.leaf"), self.leaf),
             "box": self.box,
             "stud": self.stud,
             "measured-stud": self.measured_stud,
             "fixed": fixed,
+            "doubled": self.doubled,
             "wall": self.wall,
             "measured": Section(words.word("heading.measured"), self.measured),
             "fixture": self.fixture,
             "nailed": Section(words.word("heading.nailed"), self.nailed),
             "raising": Section(words.word("heading.up"), self.raising, lazy=True),
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
+            "rules": Section(words.word("heading.rules"), self.rules),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -120,4 +138,4 @@ class Held(QScrollArea):
         if thing is None:
             return _OF_THE_WALL
         also = ("measured-stud",) if self.measured_stud.shows_held else ()
-        return (_FORM_OF[thing.kind], *also)
+        return (*_FORMS_OF[thing.kind], *also)

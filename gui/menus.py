@@ -99,6 +99,9 @@ class Menus:
         for number, kind in enumerate(openings, start=2):
             name = f"action.add-{kind.value.replace(' ', '-')}"
             self._action(menu, name, partial(doing.add_opening, kind), f"Ctrl+{number}")
+        for kind in (OpeningKind.PASS_THROUGH, OpeningKind.CASED):
+            name = f"action.add-{kind.value.replace(' ', '-')}"
+            self._action(menu, name, partial(doing.add_opening, kind))
         self._action(menu, "action.add-box", doing.add_box, "Ctrl+5")
         self._action(menu, "action.add-fixture", doing.add_fixture, "Ctrl+7")
         self._action(menu, "action.put-back", doing.put_back)
@@ -135,6 +138,8 @@ _NEEDS_WALL = (
     "action.add-door",
     "action.add-access-door",
     "action.add-window",
+    "action.add-pass-through",
+    "action.add-cased-opening",
     "action.add-box",
     "action.add-fixture",
     "action.delete-wall",

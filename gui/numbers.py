@@ -4,10 +4,11 @@ import math
 
 import msgspec
 
+from core.checks import range_message
 from core.drawing.table import cuts_text, stock_name
 from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
 from core.job import WallResult
-from core.model import Fixture
+from core.model import Fixture, Leaf, Opening
 from core.wording import Mm, Wording, message
 from gui.things import Kind, thing_of
 
@@ -100,6 +101,12 @@ def _rafters(result: WallResult, member: Member, wording: Wording) -> list[Figur
 
 def _stock(member: Member, wording: Wording) -> str:
     name = stock_name(member, wording)
+    if member.spacer > 0:
+        count = member.count - 1
+        said = message("table.spacers", count=count, thick=Mm(member.spacer))
+        thick = member.count * member.thickness + count * member.spacer
+        built = message("held.built-up", thick=Mm(thick))
+        return f"{member.count} × {name}, {wording.say(said)}: {wording.say(built)}"
     return name if member.count == 1 else f"{member.count} × {name}"
 
 
@@ -126,17 +133,46 @@ def _opening(placed: PlacedOpening, wording: Wording) -> Numbers:
     figures = [
         Figure(wording.word("held.rough-opening"), wording.say(size), large=True),
         Figure(wording.word("held.left-edge"), wording.length(opening.left.mm), large=True),
+        *_hung(opening, wording),
         Figure(wording.word("held.fits"), _ranges(placed, wording)),
     ]
     kind = wording.word(f"kind.{opening.kind.value.replace(' ', '-')}")
     return Numbers(spoken(opening.id), kind, tuple(figures))
 
 
+def _hung(opening: Opening, wording: Wording) -> list[Figure]:
+    """The sums of leaf and allowances, and how it opens."""
+    figures = []
+    if opening.leaf is not None:
+        figures.append(Figure(wording.word("held.leaf"), sums_text(opening.leaf, wording)))
+    if opening.hung is not None:
+        hung = opening.hung
+        way = message(
+            "held.hangs",
+            hinges=wording.word(f"hinges.{hung.hinges.value}"),
+            swing=wording.word(f"swing.{hung.swing.name.lower()}"),
+        )
+        figures.append(Figure(wording.word("held.opens"), wording.say(way)))
+    return figures
+
+
+def sums_text(leaf: Leaf | None, wording: Wording) -> str:
+    """Both sums in full, width then height; nothing where no leaf is stated."""
+    if leaf is None:
+        return ""
+    sums = (
+        ("leaf.width-sum", leaf.width.mm, leaf.wider.mm, leaf.rough_width),
+        ("leaf.height-sum", leaf.height.mm, leaf.higher.mm, leaf.rough_height),
+    )
+    said = (
+        message(message_id, leaf=Mm(one), more=Mm(more), sum=Mm(both))
+        for message_id, one, more, both in sums
+    )
+    return "\n".join(wording.say(text) for text in said)
+
+
 def _ranges(placed: PlacedOpening, wording: Wording) -> str:
-    texts = [
-        wording.say(message("opening.range", low=Mm(low), high=Mm(high)))
-        for low, high in placed.fit.ranges
-    ]
+    texts = [wording.say(range_message(low, high)) for low, high in placed.fit.ranges]
     return "\n".join(texts) or wording.word("held.fits-nowhere")
 
 

@@ -4,6 +4,7 @@ import enum
 
 import msgspec
 
+from core.framing import keys
 from core.model import Wall
 
 _AROUND = frozenset({"king", "trimmer", "header", "sill"})
@@ -14,6 +15,7 @@ class Kind(enum.Enum):
 
     STUD = "stud"
     CRIPPLE = "cripple"
+    DOUBLE = "double"
     END = "end"
     PLATE = "plate"
     OPENING = "opening"
@@ -26,7 +28,7 @@ class Thing(msgspec.Struct, frozen=True):
     """A thing of a wall; `id` is its own name there.
 
     Studs and cripples have the place in the layout ("3") or the id of an added stud, openings
-    and boxes their ids, the rest the end of their key.
+    and boxes their ids, a second stud the end of its stud's key, the rest the end of their key.
     """
 
     kind: Kind
@@ -47,6 +49,8 @@ def thing_of(wall: Wall, key: str) -> Thing | None:
     letter, _, path = key.partition("/")
     if letter != wall.letter or not path:
         return None
+    if keys.is_double(path):
+        return Thing(Kind.DOUBLE, path.rpartition("/")[0])
     cause, *rest = path.split("/")
     if cause == "layout" and rest:
         return Thing(Kind.STUD, rest[0])

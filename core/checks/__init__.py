@@ -1,17 +1,20 @@
 """Cautions and nothing else."""
 
 from core.checks.caution import Caution, Severity
+from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
 from core.checks.standing import standing_cautions
-from core.checks.wall import fit_message, wall_cautions
+from core.checks.wall import fit_message, range_message, wall_cautions
 
 __all__ = [
     "Caution",
     "Severity",
+    "bare_messages",
     "fit_message",
     "measured_cautions",
     "nailed_cautions",
+    "range_message",
     "standing_cautions",
     "wall_cautions",
 ]

@@ -1,7 +1,17 @@
 """The cautions that a wall's frame gives rise to."""
 
 from core.checks.caution import Caution, Severity
-from core.framing import Frame, PlacedBox, PlacedOpening, lowest_sill, spoken, wanted_left
+from core.checks.header import thick_headers
+from core.checks.layout import edge_cautions
+from core.framing import (
+    Frame,
+    PlacedBox,
+    PlacedOpening,
+    keys,
+    lowest_sill,
+    spoken,
+    wanted_left,
+)
 from core.model import Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
@@ -19,8 +29,17 @@ def wall_cautions(
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
         *_narrow_plate(wall, line),
         *_ridge_inside(wall, line, far),
+        *thick_headers(wall, frame.openings),
+        *edge_cautions(wall, frame),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))
+
+
+def range_message(low: float, high: float) -> Message:
+    """A range of places in mm in words; one that is a single place says just that."""
+    if high - low <= 1e-3:
+        return message("opening.only-at", at=Mm(low))
+    return message("opening.range", low=Mm(low), high=Mm(high))
 
 
 def fit_message(placed: PlacedOpening, letter: str) -> Message:
@@ -28,9 +47,7 @@ def fit_message(placed: PlacedOpening, letter: str) -> Message:
     name = spoken(placed.opening.id)
     if not placed.fit.ranges:
         return message("opening.fits-nowhere", opening=name, letter=letter)
-    ranges = tuple(
-        message("opening.range", low=Mm(low), high=Mm(high)) for low, high in placed.fit.ranges
-    )
+    ranges = tuple(range_message(low, high) for low, high in placed.fit.ranges)
     left = Mm(placed.opening.left.mm)
     return message("opening.does-not-fit", opening=name, letter=letter, left=left, ranges=ranges)
 
@@ -41,6 +58,8 @@ def _opening(wall: Wall, placed: PlacedOpening) -> Caution:
 
 def _not_framed(wall: Wall, key: str, message_id: str) -> Caution:
     """A stud that is wanted and cannot stand where it is wanted."""
+    if keys.is_double(key):
+        message_id, key = "stud.no-room-beside", key.rpartition("/")[0]
     at = Mm(wanted_left(wall, key) or 0.0)
     return Caution(Severity.UNBUILDABLE, key, message(message_id, at=at, letter=wall.letter))
 

@@ -3,6 +3,7 @@
 from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
+from core.drawing.swing import swing
 from core.drawing.view import Show, View
 from core.framing import Frame, Mark, Member, Role
 from core.job import WallResult
@@ -25,7 +26,10 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         drawing += timber.opening(placed)
     for box in result.boxes:
         drawing += timber.box(box)
-    drawing += _texts(result, frame, view, wording)
+    texts = _texts(result, frame, view, wording)
+    for placed in frame.openings:
+        drawing += swing(placed, view, tuple(texts))
+    drawing += texts
     if Show.TAPES in view.shows:
         sole = sole_marks(result)
         low = measured.lowest(result.wall)

@@ -37,10 +37,12 @@ def plate_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground
     They stand on the ground from then on; one without room is left out.
     """
     drawing: list[Element] = []
+    soles = [m for m in frame.members if m.role is Role.SOLE_PLATE]
     for member in frame.members:
-        if member.role is Role.SOLE_PLATE:
+        if soles and member is soles[0]:
             at = (-view.model(1.5), -view.model(OFF + BAND / 2))
-            text = Text(labels[member.key], at, view.size, Pen.LABEL, member.key, Align.END)
+            names = " ".join(labels[m.key] for m in soles)
+            text = Text(names, at, view.size, Pen.LABEL, member.key, Align.END)
             drawing.append(msgspec.structs.replace(text, middle=True))
         elif member.role is Role.TOP_PLATE and (stack := _stack(member, frame)):
             names = " ".join(labels[m.key] for m in stack)

@@ -6,7 +6,7 @@ from collections import Counter
 import msgspec
 
 from core.framing import Facet, Member, Role
-from core.wording import Rad, Wording, message
+from core.wording import Mm, Rad, Wording, message
 
 _ORDER = (
     Role.SOLE_PLATE,
@@ -16,6 +16,7 @@ _ORDER = (
     Role.HEADER,
     Role.SILL,
     Role.CRIPPLE,
+    Role.BLOCK,
     Role.STUD,
     Role.BLOCKING,
     Role.BACKING,
@@ -121,11 +122,19 @@ def _cells(member: Member, usual: str, wording: Wording) -> tuple[str, ...]:
     stock = stock_name(member, wording)
     role = wording.word(f"role.{member.role.value.replace(' ', '-')}")
     return (
-        role if stock == usual else f"{role} {stock}",
+        _with_spacers(member, role if stock == usual else f"{role} {stock}", wording),
         long,
         "" if short == long else short,
         cuts_text(member, wording),
     )
+
+
+def _with_spacers(member: Member, what: str, wording: Wording) -> str:
+    """What a piece is, with the spacers between its plies."""
+    if member.spacer <= 0:
+        return what
+    spacers = message("table.spacers", count=member.count - 1, thick=Mm(member.spacer))
+    return f"{what}, {wording.say(spacers)}"
 
 
 def _pieces(found: list[Member], labels: dict[str, str]) -> str:

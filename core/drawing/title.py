@@ -6,6 +6,7 @@ import msgspec
 
 from core.checks import Severity
 from core.drawing.elements import Drawing, Element, Stroke, Text
+from core.drawing.layout_notes import layout_notes
 from core.drawing.measured import told
 from core.drawing.pen import Pen
 from core.drawing.table import usual_stock
@@ -126,6 +127,7 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         wording.say(message("sheet.stock", stock=usual_stock(members, wording))),
         wording.say(message("sheet.tapes", end=end)),
         wording.say(message("sheet.rounded", step=str(habits.tape.step))),
+        *layout_notes(result, wording),
         *_longest_and_shortest(result, wording),
         *told(result, wording),
     ]

@@ -2,22 +2,28 @@
 
 from core.framing.backing import Unbacked
 from core.framing.bending import topside, underside
+from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.fitted import Tried, reaches_plates
 from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.header_build import header_depth, spacers, thickest_spacer
 from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
+from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
 from core.framing.member import Facet, Member, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.openings import lowest_sill
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
+from core.framing.reasons import BareMark, Why, bare_marks
 
 __all__ = [
+    "BareMark",
     "Between",
+    "BoardEdge",
     "Crossing",
     "Facet",
     "Fit",
@@ -35,19 +41,26 @@ __all__ = [
     "Surroundings",
     "Tried",
     "Unbacked",
+    "Why",
+    "bare_marks",
+    "board_edges",
     "fit",
     "footprints",
     "frame_wall",
+    "header_depth",
     "header_rise",
     "labels",
     "layout_lefts",
     "lowest_sill",
     "marks",
     "meetings",
+    "origin_in_line",
     "place_boxes",
     "rafters_of",
     "reaches_plates",
+    "spacers",
     "spoken",
+    "thickest_spacer",
     "topside",
     "underside",
     "wanted_left",

@@ -3,11 +3,9 @@
 import msgspec
 
 from core.framing.layout import CLEAR
+from core.framing.sharing import Range, beside_another, beside_ends
 from core.model import Header, HeaderKind, Opening, Wall
 from core.roof import RoofLine, Segment
-
-Range = tuple[float, float]
-"""Two places of an opening's left edge, mm, between which it fits."""
 
 
 class Fit(msgspec.Struct, frozen=True):
@@ -44,12 +42,13 @@ def fit(
 
     The header, one trimmer longer than the opening on each side, has to pass under the plates
     over its whole length, and without a header so have the trimmers; kings have to stand clear of
-    the end studs and of the kings and trimmers of the `others`.
+    the end studs and of the kings and trimmers of the `others`, or be shared with them where the
+    wall's rules say so: that is a range of one place.
     """
     ranges = _under(wall, opening, over)
-    ranges = _overlaps(ranges, _between_ends(wall, opening))
+    ranges = _overlaps(ranges, beside_ends(wall, opening))
     for other in others:
-        ranges = _clear_of(ranges, wall, opening, other)
+        ranges = _overlaps(ranges, beside_another(wall, opening, other))
     fits = any(a - CLEAR <= opening.left.mm <= b + CLEAR for a, b in ranges)
     return Fit(fits, ranges)
 
@@ -89,21 +88,6 @@ def _stretch(segment: Segment, need: float) -> Range | None:
     return (low, high) if low <= high + CLEAR else None
 
 
-def _between_ends(wall: Wall, opening: Opening) -> tuple[Range, ...]:
-    beside = 3 * wall.stud.thickness.mm
-    return ((beside, wall.run - beside - opening.width.mm),)
-
-
 def _overlaps(ranges: tuple[Range, ...], others: tuple[Range, ...]) -> tuple[Range, ...]:
     both = ((max(a, c), min(b, d)) for a, b in ranges for c, d in others)
     return tuple((a, b) for a, b in both if a <= b + CLEAR)
-
-
-def _clear_of(
-    ranges: tuple[Range, ...], wall: Wall, opening: Opening, other: Opening
-) -> tuple[Range, ...]:
-    low, high = framed_width(wall, other)
-    beside = 2 * wall.stud.thickness.mm
-    until = low - beside - opening.width.mm
-    after = high + beside
-    return _overlaps(ranges, ((-1e9, until), (after, 1e9)))

@@ -1,17 +1,23 @@
 """The frame of a wall: every member in its place, and what could not be framed as stated."""
 
+from collections.abc import Iterator
+
 import msgspec
 
 from core.framing import keys
+from core.framing.doubles import doubles
 from core.framing.fit import Fit, fit
 from core.framing.fitted import Tried, fitted, one_cut
-from core.framing.ground import foot, sole_plate
+from core.framing.ground import foot
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
 from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_at_meetings
-from core.framing.openings import Framed, Over, cripples, framed
+from core.framing.near import at_kings
+from core.framing.openings import Framed, Over, cripples, doorways, framed
 from core.framing.openings import around as timber_around
 from core.framing.plates import plates_underside, top_plates
+from core.framing.sharing import without_shared
+from core.framing.soles import sole_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
@@ -60,16 +66,22 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, around: Surroundings =
     over = (plates_underside(wall, near), plates_underside(wall, far))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    fixed = [m for f in extents for m in timber_around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
+    whole = [m for f in extents for m in timber_around(wall, f.opening, over)]
+    fixed = without_shared(ends, whole)
     studs, no_room, low = _studs(wall, over, extents)
-    met = studs_at_meetings(wall, around, over, (*ends, *fixed, *studs))
-    standing_members = sorted((*ends, *fixed, *studs, *met), key=lambda m: (m.left, m.bottom))
-    members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
+    spans = tuple((f.left, f.right) for f in extents)
+    seconds, crowded = doubles(wall, (*ends, *fixed, *studs), spans, over)
+    upright = (*ends, *fixed, *studs, *seconds)
+    met = studs_at_meetings(wall, around, over, upright)
+    standing_members = sorted((*upright, *met), key=lambda m: (m.left, m.bottom))
+    soles = sole_plates(wall, doorways(extents))
+    members = (*standing_members, *top_plates(wall, near, far), *soles)
     cut, tried = fitted(wall, tuple(m if m.lies else one_cut(m) for m in members))
     nailed = nailed_in(wall, around, over, near, cut)
     members = (*cut, *nailed.members)
-    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low), tried, nailed)
+    no_room, low = (*no_room, *crowded), (*low_ends, *low)
+    return Frame(over[0], over[1], members, openings, no_room, low, tried, nailed)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
@@ -103,7 +115,7 @@ def _studs(
     made: list[Member] = []
     no_room, low = [], []
     taken = [(left, left + wall.stud.thickness.mm) for _, left in end_lefts(wall)]
-    for place in stud_places(wall):
+    for place in _by_the_rules(wall, extents):
         inside = _opening_at(place, wall, extents)
         if inside is None:
             stud = standing(place.key, Role.STUD, wall.stud, place.left, on, over)
@@ -120,6 +132,15 @@ def _studs(
             made += pieces
             low += [] if pieces else [place.key]
     return made, tuple(no_room), tuple(low)
+
+
+def _by_the_rules(wall: Wall, extents: tuple[Framed, ...]) -> Iterator[Place]:
+    """The wanted places, those of the layout by the wall's rule for kings."""
+    outer = tuple((f.left, f.right) for f in extents)
+    for place in stud_places(wall):
+        at = place.left if place.stated else at_kings(wall, place.left, outer)
+        if at is not None:
+            yield msgspec.structs.replace(place, left=at)
 
 
 def _opening_at(place: Place, wall: Wall, extents: tuple[Framed, ...]) -> Framed | None:

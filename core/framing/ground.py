@@ -4,7 +4,6 @@ import math
 
 import msgspec
 
-from core.framing import keys
 from core.framing.bending import bent
 from core.framing.cuts import plate_facet
 from core.framing.member import XY, Member, Role
@@ -35,16 +34,15 @@ def foot_height(wall: Wall, left: float, right: float) -> float:
     return max(y for s in on[0].between(left, right) for y in (s.at(s.left), s.at(s.right)))
 
 
-def sole_plate(wall: Wall) -> Member:
-    """The sole plate, whole from end to end: it is cut out of the doorways once the wall stands.
+def sole_stretch(wall: Wall, key: str, left: float, right: float) -> Member:
+    """The sole plate, or the piece of it, from `left` to `right`, mm.
 
     It bends with a floor out of level; its ends are cut plumb.
     """
-    key, timber = keys.sole(wall.letter), wall.sole_plate
+    timber = wall.sole_plate
     if not wall.floor_points:
-        rise = timber.thickness.mm
-        return lying(key, Role.SOLE_PLATE, timber, 0.0, wall.run, 0.0, rise)
-    floor = floor_line(wall)
+        return lying(key, Role.SOLE_PLATE, timber, left, right, 0.0, timber.thickness.mm)
+    floor = RoofLine(floor_line(wall).between(left, right))
     above = lowered(floor, -timber.thickness.mm)
     pieces = [_piece(wall, a, b) for a, b in zip(above, floor.segments, strict=True) if a]
     return bent(key, pieces)

@@ -6,6 +6,7 @@ A key is a path: wall letter, cause (layout, an added stud, an opening), role, p
 from core.model import Side
 
 SOLE = "sole"
+DOUBLE = "double"
 
 
 def sole(letter: str) -> str:
@@ -15,6 +16,11 @@ def sole(letter: str) -> str:
     'B/sole'
     """
     return f"{letter}/{SOLE}"
+
+
+def sole_piece(letter: str, number: int) -> str:
+    """The key of a piece of sole plate between doorways, counted from the left."""
+    return f"{letter}/{SOLE}/{number}"
 
 
 def top(letter: str, segment: int, layer: int) -> str:
@@ -39,6 +45,20 @@ def layout(letter: str, place: int) -> str:
 def added(letter: str, stud_id: str) -> str:
     """The key of a stud that stands beside the layout."""
     return f"{letter}/{stud_id}"
+
+
+def double(stud: str) -> str:
+    """The key of the second stud beside the one with the key `stud`.
+
+    >>> double("B/layout/3")
+    'B/layout/3/double'
+    """
+    return f"{stud}/{DOUBLE}"
+
+
+def is_double(key: str) -> bool:
+    """Whether a key is that of a second stud."""
+    return key.endswith(f"/{DOUBLE}")
 
 
 def opening(letter: str, opening_id: str) -> str:

@@ -3,10 +3,18 @@
 import msgspec
 
 from core.framing import keys
+from core.framing.near import CLEAR, at_ends
 from core.model import Side, Wall
 
-CLEAR = 1e-6
-"""Two members may touch; they overlap when they share more than this, mm."""
+__all__ = [
+    "CLEAR",
+    "Place",
+    "between_ends",
+    "end_lefts",
+    "layout_lefts",
+    "stud_places",
+    "wanted_left",
+]
 
 
 class Place(msgspec.Struct, frozen=True):
@@ -26,36 +34,53 @@ def layout_lefts(wall: Wall) -> tuple[tuple[int, float], ...]:
 
     Centres stand at n times the spacing, n = 1, 2, ..., from where layout starts, so that board
     edges land on them: the first left edge of a 16 in. layout of 1 1/2 in. studs is at 15 1/4 in.
-    A layout from the right end runs the same way to the left.
+    A layout from the right end runs the same way to the left. With a stated origin the places run
+    on from it both ways, and are numbered from the end where layout starts.
     """
     half, spacing = wall.stud.thickness.mm / 2, wall.layout.spacing.mm
-    hung, run = wall.layout.hung_board.mm, wall.run
+    run, first = wall.run, _first_centre(wall)
     places = []
     place = 1
-    while hung + place * spacing + half <= run + CLEAR:
-        centre = hung + place * spacing
+    while first + (place - 1) * spacing + half <= run + CLEAR:
+        centre = first + (place - 1) * spacing
         left = centre - half if wall.layout.start is Side.LEFT else run - centre - half
         places.append((place, left))
         place += 1
     return tuple(places)
 
 
+def _first_centre(wall: Wall) -> float:
+    """The first centre from the end where layout starts, mm.
+
+    With a stated point it is the first centre in line with it whose stud lies within the wall.
+    """
+    layout, half = wall.layout, wall.stud.thickness.mm / 2
+    if layout.origin is None:
+        return layout.hung_board.mm + layout.spacing.mm
+    origin = layout.origin.mm if layout.start is Side.LEFT else wall.run - layout.origin.mm
+    return half + _over(origin - half, layout.spacing.mm)
+
+
+def _over(length: float, step: float) -> float:
+    """What is left of a length after whole steps; next to nothing where the steps fill it."""
+    rest = length % step
+    return 0.0 if step - rest <= CLEAR else rest
+
+
 def stud_places(wall: Wall) -> tuple[Place, ...]:
     """Every stud wanted between the end studs: layout places with moves and gaps, then additions.
 
-    Layout studs that would overlap an end stud are dropped: the end stud carries the board there.
+    Layout studs that would overlap an end stud go by the wall's rule for end studs.
     """
     moved = {m.place: m.left.mm for m in wall.moved}
     places = []
     for number, left in layout_lefts(wall):
         if number in wall.left_out:
             continue
-        stated = number in moved
-        place = Place(
-            keys.layout(wall.letter, number), f"{number}", moved.get(number, left), stated
-        )
-        if stated or between_ends(wall, left):
-            places.append(place)
+        at = moved[number] if number in moved else at_ends(wall, left)
+        if at is not None:
+            key = keys.layout(wall.letter, number)
+            places.append(Place(key, f"{number}", at, number in moved))
     places += [Place(keys.added(wall.letter, a.id), a.id, a.left.mm, True) for a in wall.added]
     return tuple(places)
 

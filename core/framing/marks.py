@@ -51,6 +51,7 @@ _LETTERED = {
     Role.KING: "king",
     Role.TRIMMER: "trimmer",
     Role.CRIPPLE: "cripple",
+    Role.BLOCK: "cripple",
 }
 
 
@@ -80,8 +81,9 @@ def _plates_in_order(frame: Frame) -> list[str]:
 def _sole_marks(
     wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
-    sole = next(m for m in frame.members if m.role is Role.SOLE_PLATE)
-    if not _stands_on(member, sole):
+    soles = (m for m in frame.members if m.role is Role.SOLE_PLATE)
+    sole = next((m for m in soles if _stands_on(member, m)), None)
+    if sole is None:
         return []
     origin = wall.layout.start
     edge = uphill or origin
@@ -117,7 +119,7 @@ def _top_marks(
 
 def _header_marks(wall: Wall, frame: Frame, member: Member, letter: str) -> list[Mark]:
     """A cripple's mark on the header it stands on, from the header's end where layout starts."""
-    if member.role is not Role.CRIPPLE:
+    if member.role not in (Role.CRIPPLE, Role.BLOCK):
         return []
     for header in frame.members:
         under = header.role is Role.HEADER and abs(header.top - member.bottom) < 1e-6
@@ -146,8 +148,10 @@ def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
 
 
 def _stands_on(member: Member, sole: Member) -> bool:
-    """Whether a member's foot is on the sole plate."""
+    """Whether a member's foot is on this sole plate, or on this piece of it."""
     x, y = member.near[0]
+    if not (sole.left - 1e-6 <= member.left and member.right <= sole.right + 1e-6):
+        return False
     return abs(y - height_on(topside(sole), x)) < 1e-6
 
 

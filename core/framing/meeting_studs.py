@@ -4,6 +4,7 @@ import msgspec
 
 from core.framing import keys
 from core.framing.cuts import stud_facet
+from core.framing.ground import foot
 from core.framing.layout import CLEAR
 from core.framing.meeting import NAIL, Meeting, Span
 from core.framing.member import Member, Role
@@ -34,9 +35,7 @@ def meeting_studs(
         left = _beside(wall, met, side, flat, taken)
         if left is not None:
             key = keys.meeting(wall.letter, met.other, met.end, side.value)
-            made.append(
-                standing(key, Role.STUD, wall.stud, left, wall.sole_plate.thickness.mm, over)
-            )
+            made.append(standing(key, Role.STUD, wall.stud, left, foot(wall), over))
             taken.append((left, left + wall.stud.thickness.mm))
     return tuple(member for member in made if member is not None)
 
@@ -100,8 +99,7 @@ def _turned(key: str, wall: Wall, left: float, face: WallFace, over: Over) -> Me
     if face is WallFace.FAR:
         lines = (_aside(over[1], -deep), over[1])
     turned = Timber(wall.stud.width, wall.stud.thickness)
-    foot = wall.sole_plate.thickness.mm
-    member = standing(key, Role.STUD, turned, left, foot, lines)
+    member = standing(key, Role.STUD, turned, left, foot(wall), lines)
     if member is None:
         return None
     overhead = over[0].between(left, left + wall.stud.width.mm)

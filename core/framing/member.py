@@ -28,6 +28,7 @@ class Role(enum.Enum):
     CRIPPLE = "cripple"
     BLOCKING = "blocking"
     BACKING = "backing"
+    BLOCK = "block"
 
 
 LYING = frozenset(
@@ -61,7 +62,8 @@ class Member(msgspec.Struct, frozen=True):
     four long edges: of a standing member near left, near right, far left, far right; of a lying
     one near underside, near top, far underside, far top. `long_point` and `short_point` are the
     greatest and the least length along the member that the cut leaves, `overall` is tip to tip.
-    `count` pieces alike stand side by side through the wall (the plies of a header on edge).
+    `count` pieces alike stand side by side through the wall (the plies of a header on edge), with
+    spacers `spacer` thick between them if it is more than 0.
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
     """
 
@@ -78,6 +80,7 @@ class Member(msgspec.Struct, frozen=True):
     first_cut: tuple[Facet, ...]
     last_cut: tuple[Facet, ...]
     count: int = 1
+    spacer: float = 0.0
 
     @property
     def left(self) -> float:

@@ -4,13 +4,14 @@ import enum
 
 import msgspec
 
+from core.framing import keys
 from core.framing.fit import fit, framed_width
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, layout_lefts
 from core.framing.member import Member, Role
 from core.model import Box, BoxHeight, Side, Wall
 
-UPRIGHT = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE})
+UPRIGHT = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE, Role.BLOCK})
 _CARRIES_A_BOX = frozenset({Role.STUD, Role.KING, Role.TRIMMER})
 
 
@@ -48,9 +49,9 @@ class MovedBox(msgspec.Struct, frozen=True):
 
 
 def movable(member: Member) -> bool:
-    """Whether a member itself can be moved: not a stud at an end or where walls meet."""
-    fixed = member.key.split("/")[1] in ("end", "meets")
-    return member.role in (Role.STUD, Role.CRIPPLE) and not fixed
+    """Whether a member itself can be moved: no stud at an end, where walls meet, or doubling."""
+    fixed = member.key.split("/")[1] in ("end", "meets") or keys.is_double(member.key)
+    return member.role in (Role.STUD, Role.CRIPPLE, Role.BLOCK) and not fixed
 
 
 def stud_move(wall: Wall, frame: Frame, key: str, wanted: float, grip: Grip) -> Moved:
@@ -88,6 +89,8 @@ def opening_move(wall: Wall, frame: Frame, opening_id: str, wanted: float, grip:
     kings = [left + beside for left in lefts]
     kings += [left - beside + wall.stud.thickness.mm - opening.width.mm for left in lefts]
     faces = [framed_width(wall, o)[1] + beside for o in others]
+    # A place of its own, beside a shared king or an end stud, is found like a face.
+    faces += [low for low, high in ranges if high - low <= CLEAR]
     return _settle(wanted, ranges, ((Snap.LAYOUT, kings), (Snap.FACE, faces)), grip)
 
 
@@ -147,7 +150,7 @@ def _others(frame: Frame, member: Member) -> list[Member]:
         m
         for m in frame.members
         if m.role in UPRIGHT
-        and m.key != member.key
+        and m.key not in (member.key, keys.double(member.key))
         and m.bottom < member.top - CLEAR
         and m.top > member.bottom + CLEAR
     ]
@@ -156,19 +159,29 @@ def _others(frame: Frame, member: Member) -> list[Member]:
 def _room_for(wall: Wall, frame: Frame, member: Member) -> tuple[tuple[float, float], ...]:
     """The ranges of left edges in which the member stands clear of all others at its height."""
     thickness = wall.stud.thickness.mm
+    before, after = _with_second(frame, member)
     low, high = 0.0, wall.run
     taken = [(m.left, m.right) for m in _others(frame, member)]
-    if member.role is Role.CRIPPLE:
+    if member.role in (Role.CRIPPLE, Role.BLOCK):
         low, high = _between_kings(frame, member)
     else:
         taken += [framed_width(wall, p.opening) for p in frame.openings if p.fit.fits]
     taken = [(left, right) for left, right in taken if left < high and right > low]
     ranges = []
     for left, right in (*sorted(taken), (high, high)):
-        if left - thickness >= low - CLEAR:
-            ranges.append((low, left - thickness))
+        if left - thickness - after >= low + before - CLEAR:
+            ranges.append((low + before, left - thickness - after))
         low = max(low, right)
     return tuple(ranges)
+
+
+def _with_second(frame: Frame, member: Member) -> tuple[float, float]:
+    """The room, mm, that a stud's second takes on its left and on its right: they move together."""
+    second = frame.member(keys.double(member.key))
+    if second is None:
+        return 0.0, 0.0
+    thickness = second.right - second.left
+    return (thickness, 0.0) if second.left < member.left else (0.0, thickness)
 
 
 def _between_kings(frame: Frame, member: Member) -> tuple[float, float]:

@@ -5,11 +5,15 @@ import msgspec
 from core.framing import keys
 from core.framing.fit import framed_width, header_rise
 from core.framing.ground import foot, foot_height
+from core.framing.header_build import spacers
 from core.framing.layout import CLEAR, Place
 from core.framing.member import Member, Role
 from core.framing.sticks import flat_line, lying, standing
-from core.model import HeaderKind, Opening, Side, Wall
+from core.model import Header, HeaderKind, Opening, Side, Wall
 from core.roof import RoofLine
+
+SHORTEST = 6.0
+"""The shortest block that can be cut and fixed at all, mm; common practice, no source."""
 
 Over = tuple[RoofLine, RoofLine]
 """The undersides of the plates over face A and over the far face."""
@@ -38,6 +42,12 @@ def framed(wall: Wall, opening: Opening) -> Framed:
     )
 
 
+def doorways(frames: tuple[Framed, ...]) -> tuple[tuple[float, float], ...]:
+    """The left and right edges, mm, of the openings that go down to the floor."""
+    stated = (f.opening for f in frames if f.opening.sill.mm <= CLEAR)
+    return tuple((o.left.mm, o.left.mm + o.width.mm) for o in stated)
+
+
 def around(wall: Wall, opening: Opening, over: Over) -> tuple[Member, ...]:
     """Kings, trimmers, header and sill of an opening that fits, from left to right."""
     sides = [_side(wall, opening, side, over) for side in (Side.LEFT, Side.RIGHT)]
@@ -48,8 +58,9 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
     """The cripples that keep the layout at a place within an opening: above it, and below a sill.
 
     One stands above the header where the header reaches under its whole thickness, one below the
-    sill where it stands clear of both trimmers. A cripple shorter than it is thick is left out:
-    it would split, and there header and plate are nailed to each other.
+    sill where it stands clear of both trimmers. A cripple shorter than it is thick would split when
+    it is nailed as a stud is: it becomes a block. One shorter than `SHORTEST` is left out: there
+    header and plate are nailed to each other.
     """
     thickness, opening = wall.stud.thickness.mm, frame.opening
     made = []
@@ -63,7 +74,14 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
         key = keys.cripple(wall.letter, opening.id, "below", place.cause)
         top = flat_line(frame.sill_bottom, wall.run)
         made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot(wall), (top, top)))
-    return tuple(m for m in made if m is not None and m.short_point >= thickness - CLEAR)
+    return tuple(_as_block(m, thickness) for m in made if m and m.short_point >= SHORTEST - CLEAR)
+
+
+def _as_block(cripple: Member, thickness: float) -> Member:
+    """The cripple itself, or a block of its shape where it is shorter than it is thick."""
+    if cripple.short_point >= thickness - CLEAR:
+        return cripple
+    return msgspec.structs.replace(cripple, role=Role.BLOCK)
 
 
 def _within(left: float, thickness: float, low: float, high: float) -> bool:
@@ -100,8 +118,14 @@ def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
         key = keys.across(wall.letter, opening.id, "header", layer)
         bottom = opening.head.mm + layer * rise
         ply = lying(key, Role.HEADER, header.timber, left, right, bottom, rise)
-        made.append(ply if flat else msgspec.structs.replace(ply, count=header.plies))
+        made.append(ply if flat else _built_up(ply, header))
     return tuple(made)
+
+
+def _built_up(ply: Member, header: Header) -> Member:
+    """The plies of a header on edge as one member, with what stands between them."""
+    spacer = header.spacer.mm if header.spacer is not None and spacers(header) else 0.0
+    return msgspec.structs.replace(ply, count=header.plies, spacer=spacer)
 
 
 def lowest_sill(wall: Wall, opening: Opening) -> float:

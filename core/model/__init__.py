@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.leaf import Hanging, Leaf, Swing
 from core.model.lifting import Joint, Nailing, Species
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import (
@@ -13,6 +14,8 @@ from core.model.nailed import (
 )
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
+from core.model.rules import DoubledStud, Near, WallRules, usual_board
+from core.model.side import Side
 from core.model.site import PrintedLabel, SiteRecord
 from core.model.timber import Timber
 from core.model.wall import (
@@ -25,7 +28,6 @@ from core.model.wall import (
     MovedStud,
     Opening,
     OpeningKind,
-    Side,
     TopPlate,
     Wall,
 )
@@ -35,19 +37,23 @@ __all__ = [
     "Blocking",
     "Box",
     "BoxHeight",
+    "DoubledStud",
     "Fixture",
     "FixtureKind",
     "Habits",
+    "Hanging",
     "Header",
     "HeaderKind",
     "Joint",
     "Layout",
+    "Leaf",
     "Letters",
     "LineEdge",
     "MeasuredStud",
     "MeetingKind",
     "MovedStud",
     "Nailing",
+    "Near",
     "Opening",
     "OpeningKind",
     "Point",
@@ -62,9 +68,12 @@ __all__ = [
     "Slope",
     "Species",
     "Station",
+    "Swing",
     "Timber",
     "TopPlate",
     "Wall",
     "WallFace",
+    "WallRules",
     "next_letter",
+    "usual_board",
 ]

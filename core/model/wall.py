@@ -9,22 +9,13 @@ import math
 import msgspec
 
 from core.lengths import Length
+from core.model.leaf import Hanging, Leaf
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
 from core.model.room import Point
+from core.model.rules import DoubledStud, WallRules
+from core.model.side import Side
 from core.model.timber import Timber
-
-
-class Side(enum.Enum):
-    """An end of a wall or a side of a stud, as seen from face A."""
-
-    LEFT = "left"
-    RIGHT = "right"
-
-    @property
-    def other(self) -> "Side":
-        """The opposite side."""
-        return Side.RIGHT if self is Side.LEFT else Side.LEFT
 
 
 class TopPlate(msgspec.Struct, frozen=True):
@@ -38,12 +29,15 @@ class Layout(msgspec.Struct, frozen=True):
     """Studs on centre: centres stand at whole multiples of `spacing` from where layout starts.
 
     Layout starts at the wall's `start` end, moved in by `hung_board`: the thickness of board that
-    already hangs on the wall met there, so that this wall's own board still ends on a centre.
+    already hangs on the wall met there, so that this wall's own board still ends on a centre. With
+    an `origin`, a place along the wall from its left end, centres stand in line with that place
+    instead (to meet joists, rafters or the opposite wall), and hung board does not move them.
     """
 
     spacing: Length
     start: Side = Side.LEFT
     hung_board: Length = Length(0.0)
+    origin: Length | None = None
 
 
 class HeaderKind(enum.Enum):
@@ -55,11 +49,16 @@ class HeaderKind(enum.Enum):
 
 
 class Header(msgspec.Struct, frozen=True):
-    """The header over an opening; its kind and size are chosen by the person, never sized here."""
+    """The header over an opening; its kind and size are chosen by the person, never sized here.
+
+    Between the plies of a header on edge may stand a `spacer`, so thick that the header is flush
+    with both faces of the wall.
+    """
 
     kind: HeaderKind
     timber: Timber
     plies: int = 1
+    spacer: Length | None = None
 
 
 class OpeningKind(enum.Enum):
@@ -68,12 +67,15 @@ class OpeningKind(enum.Enum):
     DOOR = "door"
     ACCESS_DOOR = "access door"
     WINDOW = "window"
+    PASS_THROUGH = "pass-through"
+    CASED = "cased opening"
 
 
 class Opening(msgspec.Struct, frozen=True):
     """A rough opening: its left edge, width, and heights of sill and head above the subfloor.
 
-    `id` is unique in its wall (`door-1`) and is part of the key of every member around it.
+    `id` is unique in its wall (`door-1`) and is part of the key of every member around it. With a
+    `leaf` width and height are the sums of leaf and allowances; `hung` tells how a leaf opens.
     """
 
     id: str
@@ -83,6 +85,8 @@ class Opening(msgspec.Struct, frozen=True):
     head: Length
     header: Header
     sill: Length = Length(0.0)
+    leaf: Leaf | None = None
+    hung: Hanging | None = None
 
 
 class BoxHeight(enum.Enum):
@@ -158,6 +162,8 @@ class Wall(msgspec.Struct, frozen=True):
     meeting: MeetingKind | None = None
     rafter_backing: RafterBacking | None = None
     slip_gap: Length | None = None
+    doubled: tuple[DoubledStud, ...] = ()
+    rules: WallRules | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:
@@ -169,6 +175,11 @@ class Wall(msgspec.Struct, frozen=True):
     def run(self) -> float:
         """The length of the chalk line, mm."""
         return math.dist(*self.chalk)
+
+    @property
+    def goes_by(self) -> WallRules:
+        """The stated rules of framing, or the usual ones."""
+        return self.rules or WallRules()
 
     def opening(self, opening_id: str) -> Opening:
         """The opening with this id; KeyError if there is none."""

@@ -6,15 +6,28 @@ from typing import Any, Literal
 import msgspec
 
 from core.checks import Caution
-from core.framing import Facet, Mark, Meeting, Member, PlacedBox, PlacedOpening, Tried, keys
+from core.framing import (
+    BareMark,
+    Facet,
+    Mark,
+    Meeting,
+    Member,
+    PlacedBox,
+    PlacedOpening,
+    Tried,
+    bare_marks,
+    keys,
+)
 from core.job import Results, WallResult
-from core.model import Opening, Wall
+from core.model import Leaf, Opening, Wall
 from core.output.figures_form import (
+    BareMarkFigures,
     BoxFigures,
     CautionFigures,
     CrossingFigures,
     FacetFigures,
     Figures,
+    LeafFigures,
     MarkFigures,
     MeasuredStudFigures,
     MeetingFigures,
@@ -78,6 +91,7 @@ def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures
         measured_studs=tuple(_tried(tried) for tried in frame.measured) if frame else (),
         members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
+        bare_marks=tuple(map(_bare, bare_marks(wall, frame))) if frame else (),
         openings=_openings(wall, frame.openings if frame else ()),
         boxes=tuple(_box(placed) for placed in result.boxes),
         meetings=tuple(_meeting(met) for met in result.inputs.around.meetings),
@@ -124,6 +138,7 @@ def _member(member: Member, label: str) -> MemberFigures:
         role=member.role,
         section=(_exact(member.thickness), _exact(member.width)),
         count=member.count,
+        spacer=_exact(member.spacer),
         left=_exact(member.left),
         bottom=_exact(member.bottom),
         edges=(near_left, near_right, far_left, far_right),
@@ -159,6 +174,17 @@ def _mark(mark: Mark) -> MarkFigures:
     )
 
 
+def _bare(bare: BareMark) -> BareMarkFigures:
+    return BareMarkFigures(
+        key=bare.key,
+        place=bare.place,
+        left=_exact(bare.left),
+        why=bare.why,
+        by=bare.by,
+        off=_exact(bare.off),
+    )
+
+
 def _openings(wall: Wall, placed: tuple[PlacedOpening, ...]) -> tuple[OpeningFigures, ...]:
     """The openings in their stated order; without a frame none of them fits anywhere."""
     found = {p.opening.id: p for p in placed}
@@ -175,8 +201,20 @@ def _opening(wall: Wall, opening: Opening, placed: PlacedOpening | None) -> Open
         width=_exact(opening.width.mm),
         head=_exact(opening.head.mm),
         sill=_exact(opening.sill.mm),
+        leaf=_leaf(opening.leaf) if opening.leaf is not None else None,
+        hinges=opening.hung.hinges if opening.hung is not None else None,
+        swing=opening.hung.swing if opening.hung is not None else None,
         fits=placed is not None and placed.fit.fits,
         ranges=tuple((_exact(low), _exact(high)) for low, high in ranges),
+    )
+
+
+def _leaf(leaf: Leaf) -> LeafFigures:
+    return LeafFigures(
+        width=_exact(leaf.width.mm),
+        height=_exact(leaf.height.mm),
+        wider=_exact(leaf.wider.mm),
+        higher=_exact(leaf.higher.mm),
     )
 
 

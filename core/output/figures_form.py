@@ -9,8 +9,8 @@ import msgspec
 from msgspec import Meta
 
 from core.checks import Severity
-from core.framing import Role
-from core.model import BoxHeight, OpeningKind, Side, WallFace
+from core.framing import Role, Why
+from core.model import BoxHeight, OpeningKind, Side, Swing, WallFace
 from core.output.figures_site_form import RaisingFigures
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
@@ -69,6 +69,9 @@ class MemberFigures(_Part, frozen=True):
     count: Annotated[
         int, Meta(description="Pieces alike that stand side by side through the wall.", ge=1)
     ]
+    spacer: Annotated[
+        float, Meta(description="Thickness of the spacers between those pieces, mm; 0 if none.")
+    ]
     left: Annotated[float, Meta(description="x of its left edge or tip on face A, mm.")]
     bottom: Annotated[float, Meta(description="y of its lowest point on face A, mm.")]
     edges: Annotated[
@@ -121,6 +124,30 @@ class MarkFigures(_Part, frozen=True, rename={"origin": "from"}):
     x: Annotated[float, Meta(description="Its place from the wall's left end, mm.")]
 
 
+class BareMarkFigures(_Part, frozen=True):
+    """A mark of the layout that no member stands at, and what keeps it bare."""
+
+    key: Annotated[str, Meta(description="The key that its stud would have.")]
+    place: Annotated[int, Meta(description="Its place in the layout, from 1.")]
+    left: Annotated[float, Meta(description="The left edge that its stud would have, mm.")]
+    why: Annotated[Why, Meta(description="What keeps a stud from it.")]
+    by: Annotated[
+        str | None, Meta(description="The key of what stands there instead; null if nothing.")
+    ]
+    off: Annotated[
+        float, Meta(description="How far a board edge on the mark lies beside that, mm.")
+    ]
+
+
+class LeafFigures(_Part, frozen=True):
+    """A leaf or unit and its allowances, whose sums are a rough opening."""
+
+    width: Mm
+    height: Mm
+    wider: Annotated[float, Meta(description="What is added to its width, mm.")]
+    higher: Annotated[float, Meta(description="What is added to its height, mm.")]
+
+
 class OpeningFigures(_Part, frozen=True):
     """A rough opening, and where it fits."""
 
@@ -131,6 +158,11 @@ class OpeningFigures(_Part, frozen=True):
     width: Mm
     head: Annotated[float, Meta(description="Height of its head above the subfloor, mm.")]
     sill: Annotated[float, Meta(description="Height of its sill above the subfloor, mm.")]
+    leaf: Annotated[
+        LeafFigures | None, Meta(description="The leaf that its size is a sum of; null if none.")
+    ]
+    hinges: Annotated[Side | None, Meta(description="The side of the hinges; null if none.")]
+    swing: Annotated[Swing | None, Meta(description="To which side it opens; null if it does not.")]
     fits: Annotated[
         bool, Meta(description="Whether it can be framed where it is; if not, it is not framed.")
     ]
@@ -239,6 +271,10 @@ class WallFigures(_Part, frozen=True):
     measured_studs: tuple[MeasuredStudFigures, ...]
     members: tuple[MemberFigures, ...]
     marks: tuple[MarkFigures, ...]
+    bare_marks: Annotated[
+        tuple[BareMarkFigures, ...],
+        Meta(description="The marks of the layout without a member, each with its reason."),
+    ]
     openings: tuple[OpeningFigures, ...]
     boxes: Annotated[
         tuple[BoxFigures, ...],

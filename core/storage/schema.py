@@ -90,6 +90,7 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Blocking, "heights"): _FEW,
         (Rafter, "places"): {"maxItems": limits.RAFTERS},
         (Fixture, "id"): _ID,
+        (Wall, "doubled"): _FEW,
         (Wall, "left_out"): {"uniqueItems": True},
         (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},

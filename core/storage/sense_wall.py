@@ -19,8 +19,10 @@ from core.storage.ranges import (
     mm_text,
     within,
 )
+from core.storage.sense_leaf import leaf_faults
 from core.storage.sense_measured import measured_faults
 from core.storage.sense_nailed import nailed_faults
+from core.storage.sense_rules import rule_faults
 from core.storage.sentences import Why, fault
 
 ID: Final = r"[a-z][a-z0-9-]*"
@@ -47,6 +49,7 @@ def wall_faults(wall: Wall, place: str) -> Iterator[Fault]:
     yield from stud_lefts(wall, place)
     yield from measured_faults(wall, place)
     yield from nailed_faults(wall, place)
+    yield from rule_faults(wall, place)
 
 
 def openings(wall: Wall, place: str) -> Iterator[Fault]:
@@ -56,6 +59,7 @@ def openings(wall: Wall, place: str) -> Iterator[Fault]:
         yield from opening_size(opening, at)
         yield from head_above_sill(opening, at)
         yield from header_size(opening.header, f"{at}.header")
+        yield from leaf_faults(opening, at)
 
 
 def wall_run(wall: Wall, place: str) -> Iterator[Fault]:

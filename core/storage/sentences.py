@@ -55,6 +55,9 @@ class Why(enum.StrEnum):
     TOO_LARGE = "too-large"
     OUT_OF_RANGE = "out-of-range"
     NO_SLOPE = "no-slope"
+    NO_STUD_KEY = "no-stud-key"
+    DOUBLED_TWICE = "doubled-twice"
+    NOT_THE_SUM = "not-the-sum"
     BAD_LETTER = "bad-letter"
     SAME_LETTER = "same-letter"
     BAD_ID = "bad-id"
@@ -183,6 +186,15 @@ SENTENCES: Final = {
     Why.NO_SLOPE: (
         "the roof has no slope",
         "state its “left” slope, its “right” one, or both",
+    ),
+    Why.NO_STUD_KEY: (
+        "“{text}” is the key of no stud of wall {limit}",
+        "write one, as in {limit}/layout/3, {limit}/end/left or {limit}/stud-1",
+    ),
+    Why.DOUBLED_TWICE: ("“{text}” has a second stud already", "name each stud once"),
+    Why.NOT_THE_SUM: (
+        "{found} is not the sum of the leaf and what is added to it",
+        "write {limit}, or change the leaf",
     ),
     Why.BAD_LETTER: (
         "“{text}” is no letter of a wall",

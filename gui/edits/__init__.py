@@ -24,6 +24,7 @@ from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
 from gui.edits.room import set_habits, set_name, set_room
+from gui.edits.rules import line_up, set_doubled, set_origin, set_rules
 from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.walls import add_wall, set_wall
@@ -42,6 +43,7 @@ __all__ = [
     "forget_gone",
     "forget_stud",
     "gone_studs",
+    "line_up",
     "measure_stud",
     "move_box",
     "move_opening",
@@ -51,14 +53,17 @@ __all__ = [
     "remove_station",
     "set_blocking",
     "set_box",
+    "set_doubled",
     "set_fixture",
     "set_habits",
     "set_meeting",
     "set_nailing",
     "set_name",
     "set_opening",
+    "set_origin",
     "set_rafter_backing",
     "set_room",
+    "set_rules",
     "set_slip_gap",
     "set_species",
     "set_station",

@@ -2,7 +2,7 @@
 
 import msgspec
 
-from core.model import Project, Wall
+from core.model import DoubledStud, Project, Wall
 from core.wording import message
 from gui.edits.refusal import Refusal
 from gui.things import Kind, Thing, thing_of
@@ -45,8 +45,22 @@ def _without(wall: Wall, thing: Thing) -> Wall:
         return replace(wall, boxes=tuple(b for b in wall.boxes if b.id != thing.id))
     if thing.kind is Kind.FIXTURE:
         return replace(wall, fixtures=tuple(f for f in wall.fixtures if f.id != thing.id))
+    if thing.kind is Kind.DOUBLE:
+        return replace(wall, doubled=tuple(d for d in wall.doubled if not _of(wall, d, thing)))
+    wall = replace(wall, doubled=tuple(d for d in wall.doubled if not _beside(wall, d, thing)))
     if thing.place is None:
         return replace(wall, added=tuple(s for s in wall.added if s.id != thing.id))
     moved = tuple(m for m in wall.moved if m.place != thing.place)
     left_out = tuple(sorted({*wall.left_out, thing.place}))
     return replace(wall, moved=moved, left_out=left_out)
+
+
+def _of(wall: Wall, doubled: DoubledStud, second: Thing) -> bool:
+    """Whether this second stud is the one stated so."""
+    return doubled.stud == f"{wall.letter}/{second.id}"
+
+
+def _beside(wall: Wall, doubled: DoubledStud, stud: Thing) -> bool:
+    """Whether a second stud goes with its stud."""
+    ways = (f"{wall.letter}/{stud.id}", f"{wall.letter}/layout/{stud.id}")
+    return doubled.stud == ways[0 if stud.place is None else 1]

@@ -11,6 +11,7 @@ from core.lengths import Length
 from core.model import Opening, OpeningKind, Project
 from core.wording import Mm, message
 from gui.edits import usual
+from gui.edits.leaf import with_leaf
 from gui.edits.refusal import Refusal
 from gui.edits.sense import check_wall
 from gui.edits.stating import next_id, stated, worked
@@ -19,7 +20,12 @@ _STEMS = {
     OpeningKind.DOOR: "door",
     OpeningKind.ACCESS_DOOR: "access-door",
     OpeningKind.WINDOW: "window",
+    OpeningKind.PASS_THROUGH: "pass-through",
+    OpeningKind.CASED: "cased-opening",
 }
+
+LEAFLESS = frozenset({OpeningKind.PASS_THROUGH, OpeningKind.CASED})
+"""Kinds of opening that nothing hangs in."""
 
 
 def move_opening(project: Project, letter: str, opening_id: str, left: Length | float) -> Project:
@@ -35,6 +41,9 @@ def set_opening(project: Project, letter: str, opening_id: str, **changes: Any) 
     before = project.wall(letter).opening(opening_id)
     after = msgspec.structs.replace(before, **changes)
     _check_heights(after, letter)
+    after = with_leaf(project, letter, before, after)
+    if after.kind in LEAFLESS:
+        after = msgspec.structs.replace(after, hung=None)
     changed = _with_opening(project, letter, after)
     found = _fit(project, letter, after)
     if found is not None and not found.fits and _fits(project, letter, before):

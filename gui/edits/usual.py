@@ -10,6 +10,7 @@ from core.model import (
     FixtureKind,
     Header,
     HeaderKind,
+    Leaf,
     Opening,
     OpeningKind,
     Rafter,
@@ -35,10 +36,17 @@ _OPENINGS = {
     (System.INCH, OpeningKind.DOOR): _Size("34 in", "82 1/2 in", "0 in"),
     (System.INCH, OpeningKind.ACCESS_DOOR): _Size("24 in", "30 in", "0 in"),
     (System.INCH, OpeningKind.WINDOW): _Size("30 in", "72 in", "36 in"),
+    (System.INCH, OpeningKind.PASS_THROUGH): _Size("36 in", "66 in", "42 in"),
+    (System.INCH, OpeningKind.CASED): _Size("48 in", "82 1/2 in", "0 in"),
     (System.METRIC, OpeningKind.DOOR): _Size("900 mm", "2060 mm", "0 mm"),
     (System.METRIC, OpeningKind.ACCESS_DOOR): _Size("600 mm", "750 mm", "0 mm"),
     (System.METRIC, OpeningKind.WINDOW): _Size("800 mm", "1800 mm", "900 mm"),
+    (System.METRIC, OpeningKind.PASS_THROUGH): _Size("900 mm", "1650 mm", "1050 mm"),
+    (System.METRIC, OpeningKind.CASED): _Size("1200 mm", "2060 mm", "0 mm"),
 }
+
+_LEAVES = {(System.INCH, OpeningKind.DOOR): ("32 in", "80 in", "2 in", "2 1/2 in")}
+"""Leaf width and height, and what its frame and shims add to either."""
 
 _BOXES = {
     # Height to the centre, then width, depth and height of a box for one device.
@@ -59,7 +67,10 @@ def opening(system: System, kind: OpeningKind, name: str, wall: Wall) -> Opening
     if wall.openings:
         header = wall.openings[-1].header
     width, head, sill = (length(system, text) for text in (size.width, size.head, size.sill))
-    return Opening(name, kind, length(system, "0"), width, head, header, sill)
+    leaf = None
+    if (system, kind) in _LEAVES:
+        leaf = Leaf(*(length(system, text) for text in _LEAVES[system, kind]))
+    return Opening(name, kind, length(system, "0"), width, head, header, sill, leaf)
 
 
 def box(system: System, name: str, stud: str, side: Side) -> Box:

@@ -4,13 +4,15 @@ from typing import Any
 
 import msgspec
 
-from core.framing import spoken
+from core.framing import spoken, thickest_spacer
 from core.lengths import Length
 from core.model import HeaderKind, Opening, OpeningKind, Project
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import move_opening, set_opening
+from gui.edits.stating import stated
 from gui.panels.form import Form
+from gui.panels.optional import length_row, tick_row
 from gui.panels.timber import timber_row
 from gui.things import thing_of
 
@@ -88,6 +90,19 @@ class OpeningForm(Form):
             lambda plies: self._set_header(plies=plies),
         )
         self.row("field.plies", plies)
+        self.spacer = tick_row(
+            self,
+            "field.spacer",
+            lambda: self.opening.header.spacer is not None,
+            lambda on: self._set_header(spacer=self._flush() if on else None),
+        )
+        self.shows(lambda: self.spacer.setEnabled(self._spaced()))
+        self.spacer_field = length_row(
+            self,
+            "field.spacer-thickness",
+            lambda: self.opening.header.spacer,
+            lambda length: self._set_header(spacer=length),
+        )
         self.sentence("held.header-caution")
 
     def _move(self, left: Length) -> Project:
@@ -107,6 +122,17 @@ class OpeningForm(Form):
 
     def _set_header(self, **changes: Any) -> Project:
         return self._set(header=msgspec.structs.replace(self.opening.header, **changes))
+
+    def _spaced(self) -> bool:
+        """Whether the header has plies on edge, which spacers may stand between."""
+        header = self.opening.header
+        return header.kind is HeaderKind.ON_EDGE and header.plies > 1
+
+    def _flush(self) -> Length:
+        """The spacer that makes the header flush with the studs; none where its plies are more."""
+        wall = self.desk.wall
+        width = wall.stud.width.mm if wall else 0.0
+        return stated(self.desk.project, thickest_spacer(self.opening.header, width) or 0.0)
 
     @property
     def _letter(self) -> str:

@@ -80,6 +80,8 @@ class WallForm(Form):
             lambda length: self._set_layout(hung_board=length),
         )
         self.row("field.hung-board", hung)
+        # Hung board does not move a layout that stands in line with a point.
+        self.shows(lambda: hung.setEnabled(self.wall.layout.origin is None))
 
     def _timber(self) -> None:
         self.heading("heading.timber")

@@ -26,11 +26,11 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
     return made
 
 
-OF_THE_WALL = ["wall", "nailed", "raising", "nails", "room", "habits"]
+OF_THE_WALL = ["wall", "rules", "measured", "nailed", "raising", "nails", "room", "habits"]
 
 
 def shown(held: Held) -> list[str]:
-    names = ("opening", "box", "stud", "fixture", *OF_THE_WALL)
+    names = ("opening", "leaf", "box", "stud", "doubled", "fixture", *OF_THE_WALL)
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
@@ -44,12 +44,12 @@ def _outer(held: Held, name: str) -> QWidget:
     ("key", "forms", "name"),
     [
         (None, OF_THE_WALL, "B partition"),
-        (STUD, ["stud"], "B3 stud"),
+        (STUD, ["stud", "doubled"], "B3 stud"),
         (CRIPPLE, ["stud"], "B8 cripple"),
-        (DOOR, ["opening"], "door 1 door"),
-        ("B/door-1/king/left", ["opening"], "B5 king stud"),
+        (DOOR, ["opening", "leaf"], "door 1 door"),
+        ("B/door-1/king/left", ["opening", "leaf"], "B5 king stud"),
         (BOX, ["box"], "box 1 box"),
-        ("B/end/left", [], "B1 stud"),
+        ("B/end/left", ["doubled"], "B1 stud"),
         ("B/sole", [], "B17 sole plate"),
     ],
 )

@@ -10,10 +10,10 @@ from pathlib import Path
 import pytest
 
 import gui
-from core.framing import Role
+from core.framing import Role, Why
 from core.framing.moving import Snap
 from core.lengths import System
-from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, Side
+from core.model import BoxHeight, HeaderKind, LineEdge, Near, OpeningKind, Side, Swing
 from core.wording import CATALOGUES, texts
 from gui.panels.habits import _STEPS
 
@@ -37,6 +37,10 @@ MADE = {
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),
     *(f"drag.box-{side}" for side in _dashed(Side)),
+    *(f"hinges.{side}" for side in _dashed(Side)),
+    *(f"swing.{swing.name.lower()}" for swing in Swing),
+    *(f"near.{near}" for near in _dashed(Near)),
+    *(f"layout.{why}" for why in _dashed(Why)),
     *(f"drag.{snap}" for snap in _dashed(Snap)),
     *(f"face.{face}" for face in ("left", "right", "top", "underside")),
     *(f"command.{name}" for name in ("demo", "sheets", "drawing", "figures", "check")),

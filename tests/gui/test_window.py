@@ -66,6 +66,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
     assert names == {
         *("new-inch", "new-metric", "open", "save", "save-as", "print", "drawing", "quit"),
         *("undo", "redo", "delete", "add-stud", "add-door", "add-access-door", "add-window"),
+        *("add-pass-through", "add-cased-opening"),
         *(
             "add-box",
             "add-fixture",

@@ -15,19 +15,23 @@ from core.model import (
     Blocking,
     Box,
     BoxHeight,
+    DoubledStud,
     Fixture,
     FixtureKind,
     Habits,
+    Hanging,
     Header,
     HeaderKind,
     Joint,
     Layout,
+    Leaf,
     Letters,
     LineEdge,
     MeasuredStud,
     MeetingKind,
     MovedStud,
     Nailing,
+    Near,
     Opening,
     OpeningKind,
     Point,
@@ -42,10 +46,12 @@ from core.model import (
     Slope,
     Species,
     Station,
+    Swing,
     Timber,
     TopPlate,
     Wall,
     WallFace,
+    WallRules,
     next_letter,
 )
 
@@ -128,11 +134,34 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         layout=draw(_layouts(system)),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
-    changed = draw(_with_changes(opened, system))
-    return msgspec.structs.replace(
-        draw(_with_nailed(changed, system)),
+    changed = msgspec.structs.replace(
+        draw(_with_nailed(draw(_with_changes(opened, system)), system)),
         boxes=draw(_boxes(opened, system)),
         **draw(_measured(opened, system)),
+    )
+    return draw(ruled(changed, system))
+
+
+@st.composite
+def ruled(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
+    """The wall with rules of framing, a layout through a stated point, or a doubled stud."""
+    some = lengths(0, 200, system)
+    rules = st.builds(
+        WallRules,
+        st.sampled_from(Near),
+        st.sampled_from(Near),
+        st.none() | some,
+        st.none() | lengths(300, 3000, system),
+        *(st.booleans() for _ in range(3)),
+    )
+    studs = st.sampled_from(["end/left", "layout/1", "layout/3", "extra-0"])
+    doubled = DoubledStud(f"{wall.letter}/{draw(studs)}", draw(st.sampled_from(Side)))
+    origin = draw(st.none() | lengths(-500, 2000, system))
+    return msgspec.structs.replace(
+        wall,
+        layout=msgspec.structs.replace(wall.layout, origin=origin),
+        rules=draw(st.none() | rules),
+        doubled=(doubled,) if draw(st.booleans()) else (),
     )
 
 
@@ -214,9 +243,25 @@ def _openings(draw: st.DrawFn, run: float, system: System) -> tuple[Opening, ...
                 head=head,
                 header=draw(_headers(system)),
                 sill=sill,
+                leaf=draw(st.none() | _leaves(width, head.mm - sill.mm, system)),
+                hung=draw(st.none() | _HANGINGS),
             )
         )
     return tuple(openings)
+
+
+_HANGINGS = st.builds(Hanging, st.sampled_from(Side), st.sampled_from(Swing))
+
+
+def _leaves(width: Length, height: float, system: System) -> st.SearchStrategy[Leaf]:
+    """A leaf whose sums with what is added are a rough opening."""
+
+    def leaf(wider: Length, higher: Length) -> Leaf:
+        wide = Length(width.mm - wider.mm, width.unit)
+        return Leaf(wide, Length(height - higher.mm, width.unit), wider, higher)
+
+    some = lengths(0, 60, system)
+    return st.builds(leaf, some, some)
 
 
 @st.composite
@@ -228,7 +273,8 @@ def _heights(draw: st.DrawFn, system: System) -> tuple[Length, Length]:
 
 def _headers(system: System) -> st.SearchStrategy[Header]:
     kinds = st.sampled_from(HeaderKind)
-    return st.builds(Header, kinds, timbers(system), st.integers(1, 3))
+    spacers = st.none() | lengths(0, 20, system)
+    return st.builds(Header, kinds, timbers(system), st.integers(1, 3), spacers)
 
 
 @st.composite

@@ -12,14 +12,17 @@ from core.job import WallResult
 from core.lengths import Length, Pitch
 from core.model import (
     AddedStud,
+    DoubledStud,
     HeaderKind,
     Layout,
     MovedStud,
+    Near,
     Opening,
     Point,
     Room,
     Side,
     Wall,
+    WallRules,
 )
 from walls import UK, Pair, at_degrees
 
@@ -126,7 +129,34 @@ def stated_walls(draw: st.DrawFn, room: Room) -> Wall:
             AddedStud(f"extra-{n}", draw(somewhere)) for n in range(draw(st.integers(0, 2)))
         ),
         left_out=tuple(draw(places)),
+        layout=draw(_through_a_point(wall)),
+        rules=draw(st.none() | _RULES),
+        doubled=draw(_DOUBLED),
     )
+
+
+_RULES = st.builds(
+    WallRules,
+    st.sampled_from(Near),
+    st.sampled_from(Near),
+    st.sampled_from([None, Length(40.0), Length(90.0)]),
+    st.none(),
+    *(st.booleans() for _ in range(3)),
+)
+_DOUBLED = st.one_of(
+    st.just(()),
+    st.builds(
+        DoubledStud,
+        st.sampled_from(["B/layout/1", "B/layout/2", "B/extra-0", "B/end/left"]),
+        st.sampled_from(Side),
+    ).map(lambda doubled: (doubled,)),
+)
+
+
+def _through_a_point(wall: Wall) -> st.SearchStrategy[Layout]:
+    """The wall's layout as it is, or in line with a point of the wall or beyond it."""
+    points = st.none() | st.integers(-500, int(wall.run) + 500).map(float).map(Length)
+    return points.map(lambda at: msgspec.structs.replace(wall.layout, origin=at))
 
 
 @st.composite
@@ -173,10 +203,22 @@ def mirrored_wall(wall: Wall, room: Room) -> Wall:
         wall,
         left_end=point(wall.right_end),
         right_end=point(wall.left_end),
-        layout=Layout(layout.spacing, layout.start.other, layout.hung_board),
+        layout=Layout(
+            layout.spacing,
+            layout.start.other,
+            layout.hung_board,
+            None if layout.origin is None else Length(run - layout.origin.mm),
+        ),
         openings=tuple(
             msgspec.structs.replace(o, left=left(o.left, o.width.mm)) for o in wall.openings
         ),
         moved=tuple(msgspec.structs.replace(m, left=left(m.left, stud)) for m in wall.moved),
         added=tuple(msgspec.structs.replace(a, left=left(a.left, stud)) for a in wall.added),
+        doubled=tuple(DoubledStud(_turned(d.stud), d.side.other) for d in wall.doubled),
     )
+
+
+def _turned(key: str) -> str:
+    """The key of a stud in the mirror: an end stud changes its end."""
+    ends = {"B/end/left": "B/end/right", "B/end/right": "B/end/left"}
+    return ends.get(key, key)

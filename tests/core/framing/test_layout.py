@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.framing.layout import Place, between_ends, end_lefts, layout_lefts, stud_places
@@ -140,3 +141,23 @@ def test_between_ends(left: float, clear: bool) -> None:
 def test_end_studs(run: float, expected: list[tuple[Side, float]]) -> None:
     found = end_lefts(US.wall((0, 9), (run, 9)))
     assert [(side, round(US.of(left), 6)) for side, left in found] == expected
+
+
+@pytest.mark.parametrize(
+    ("origin", "start", "expected"),
+    [
+        # Centres in line with 10: 10, 26, 42, 58, 74, 90.
+        (10, LEFT, [9.25, 25.25, 41.25, 57.25, 73.25, 89.25]),
+        (74, LEFT, [9.25, 25.25, 41.25, 57.25, 73.25, 89.25]),
+        (-6, LEFT, [9.25, 25.25, 41.25, 57.25, 73.25, 89.25]),
+        # The same centres, counted from the right.
+        (10, RIGHT, [89.25, 73.25, 57.25, 41.25, 25.25, 9.25]),
+        # At 0.75 the first stud stands in the place of the end stud; at 0.5 it would reach out.
+        (0.75, LEFT, [0, 16, 32, 48, 64, 80, 96]),
+        (0.5, LEFT, [15.75, 31.75, 47.75, 63.75, 79.75, 95.75]),
+    ],
+)
+def test_in_line_with_a_stated_point(origin: float, start: Side, expected: list[float]) -> None:
+    wall = US.wall((0, 9), (100, 9), start=start, hung=0.5)
+    layout = msgspec.structs.replace(wall.layout, origin=US.length(origin))
+    assert lefts(US, msgspec.structs.replace(wall, layout=layout)) == expected

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.framing.moving import Grip, Moved, Snap, box_move, movable, opening_move, stud_move
-from core.model import BoxHeight, Opening, Room, Side, Wall
+from core.model import BoxHeight, DoubledStud, Opening, Room, Side, Wall, WallRules
 from walls import US, frame_of, in_12, member
 
 FLAT = US.room(264, left=(96, in_12(0)))
@@ -199,3 +200,33 @@ def test_a_box_stays_within_its_stud_whatever_the_step() -> None:
     # 31.5625 at most, that is 801.6875 mm, which in steps of 1 mm would be 802.
     moved = moved_box((13.25, 90), BoxHeight.CENTRE, RAKE, Grip(1.0, INCH / 2))
     assert moved == ("layout/1", Side.LEFT, 31.5625)
+
+
+@pytest.mark.parametrize(
+    ("side", "wanted", "left"),
+    [
+        # Mark 2 of a wall of 60: between the studs at 15.25 to 16.75 and 47.25.
+        (Side.RIGHT, 45, 47.25 - 3),  # its second, on its right, stands between
+        (Side.RIGHT, 16, 16.75),
+        (Side.LEFT, 46.5, 45.75),
+        (Side.LEFT, 17, 16.75 + 1.5),
+    ],
+)
+def test_a_stud_moves_with_its_second(side: Side, wanted: float, left: float) -> None:
+    room = US.room(264, left=(96, in_12(0)))
+    wall = US.wall((0, 9), (60, 9), spacing=16)
+    wall = msgspec.structs.replace(wall, doubled=(DoubledStud("B/layout/2", side),))
+    frame = frame_of(room, wall)
+    moved = stud_move(wall, frame, "B/layout/2", US.length(wanted).mm, Grip(1.0, 0.0, free=True))
+    assert US.of(moved.left) == pytest.approx(left)
+
+
+def test_an_opening_snaps_to_where_it_shares_a_king() -> None:
+    # Beside the door from 40 to 72: 72 + 4 1/2, a place of its own before 72 + 6.
+    second = US.opening("door-2", 85, 20, 80)
+    wall = with_openings(DOOR, second)
+    wall = msgspec.structs.replace(wall, rules=WallRules(share_kings=True))
+    frame = frame_of(FLAT, wall)
+    for wanted, expected in ((76.3, 76.5), (76.8, 76.5)):
+        moved = opening_move(wall, frame, "door-2", US.length(wanted).mm, TAPE)
+        assert settled(moved) == (expected, Snap.FACE)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from core.framing import Frame
+from core.framing import Frame, Role
 from core.model import HeaderKind, Opening
 from walls import US, frame_of, in_12
 
@@ -141,24 +141,30 @@ def test_cripples_stand_where_they_bear(left: float, above: list[str], below: li
 
 
 @pytest.mark.parametrize(
-    ("head", "stands"),
+    ("head", "role"),
     [
-        (91.5, True),  # 93 to 94.5: as long as it is thick
-        (91.75, False),  # 1 1/4 would split
-        (93, False),  # the header touches the plate
+        (91.5, Role.CRIPPLE),  # 93 to 94.5: as long as it is thick
+        (91.75, Role.BLOCK),  # 1 1/4 would split
+        (92.75, Role.BLOCK),  # 1/4, 6.35 mm
+        (92.8, None),  # 0.2, 5.08 mm: less than can be fixed
+        (93, None),  # the header touches the plate
     ],
 )
-def test_short_cripples_are_left_out(head: float, stands: bool) -> None:
+def test_short_cripples_become_blocks(head: float, role: Role | None) -> None:
     frame = frame_with(US.opening("door-1", 40, 32, head))
     assert frame.openings[0].fit.fits
-    assert (frame.member("B/door-1/above/3") is not None) is stands
+    found = frame.member("B/door-1/above/3")
+    assert (found.role if found else None) is role
 
 
-@pytest.mark.parametrize(("sill", "stands"), [(4.5, True), (4, False)])
-def test_short_cripples_below_are_left_out(sill: float, stands: bool) -> None:
+@pytest.mark.parametrize(
+    ("sill", "role"), [(4.5, Role.CRIPPLE), (4, Role.BLOCK), (3.25, Role.BLOCK), (3.2, None)]
+)
+def test_short_cripples_below_become_blocks(sill: float, role: Role | None) -> None:
     # The sill's underside is 1 1/2 lower, the sole plate 1 1/2 high.
     frame = frame_with(US.opening("window-1", 40, 32, 70, sill=sill))
-    assert (frame.member("B/window-1/below/3") is not None) is stands
+    found = frame.member("B/window-1/below/3")
+    assert (found.role if found else None) is role
 
 
 def test_cripples_follow_a_sloping_plate() -> None:

@@ -96,10 +96,12 @@ def _seats(found: WallResult) -> dict[tuple[str, Role], list[float]]:
         ("bottom", Role.KING): [sole],
         ("bottom", Role.TRIMMER): [sole],
         ("bottom", Role.CRIPPLE): [sole, *headers],
+        ("bottom", Role.BLOCK): [sole, *headers],
         ("top", Role.STUD): [],
         ("top", Role.KING): [],
         ("top", Role.TRIMMER): heads,
         ("top", Role.CRIPPLE): sills,
+        ("top", Role.BLOCK): sills,
     }
 
 
@@ -141,7 +143,7 @@ def test_every_upright_is_marked_where_it_meets_a_plate(
     for member in (m for m in members(found) if not m.lies):
         plates = [mark.plate.split("/")[1] for mark in found.marks if mark.member == member.key]
         assert plates.count("sole") == (abs(member.bottom - sole) < EPS)
-        under_sill = member.role is Role.CRIPPLE and "/below/" in member.key
+        under_sill = member.role in (Role.CRIPPLE, Role.BLOCK) and "/below/" in member.key
         assert plates.count("top") == (member.role is not Role.TRIMMER and not under_sill)
         for mark in (m for m in found.marks if m.member == member.key):
             assert mark.x in (member.left, member.right)
@@ -166,7 +168,8 @@ def test_a_mirrored_wall_has_mirrored_members(case: tuple[Room, Wall]) -> None:
         cut = image.first_cut if member.lies else image.last_cut
         wanted = [_mirrored_cut(f, member.lies) for f in reversed(member.last_cut)]
         assert [(f.bevel, f.mitre) for f in cut] == [pytest.approx(w, abs=1e-6) for w in wanted]
-    assert set(mirror.frame.no_room) == set(found.frame.no_room)
+    turned = {key.replace("end/left", "end/right") for key in found.frame.no_room}
+    assert {key.replace("end/left", "end/right") for key in mirror.frame.no_room} == turned
     fits = [[p.fit.fits for p in frame.openings] for frame in (found.frame, mirror.frame)]
     assert fits[0] == fits[1]
 
@@ -227,7 +230,14 @@ def _assert_framed(found: WallResult, key: str) -> None:
     assert key not in [c.key for c in found.cautions]
     pieces = _pieces(found, key)
     roles = [m.role for m in pieces]
-    assert (roles.count(Role.KING), roles.count(Role.TRIMMER)) == (2, 2)
+    assert roles.count(Role.TRIMMER) == 2
+    thickness = found.wall.stud.thickness.mm
+    opening = found.wall.opening(key.partition("/")[2])
+    low, high = opening.left.mm, opening.left.mm + opening.width.mm
+    # A king, one shared or an end stud stands against each trimmer.
+    backs = [m for m in members(found) if m.role is Role.KING or m.key.split("/")[1] == "end"]
+    for wanted in (low - 2 * thickness, high + thickness):
+        assert any(abs(m.left - wanted) < 1e-3 for m in backs)
     plates = [m for m in members(found) if m.role is Role.TOP_PLATE]
     for piece in pieces:
         for plate in plates:

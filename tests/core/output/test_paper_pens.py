@@ -16,6 +16,7 @@ TIMBER = (
     Pen.HEADER,
     Pen.SILL,
     Pen.CRIPPLE,
+    Pen.BLOCK,
 )
 
 

@@ -51,7 +51,7 @@ def test_example_of_an_object_hints_at_its_first_key() -> None:
 @pytest.mark.parametrize(
     ("kind", "examples"),
     [
-        (Layout, ['"16 in"', '"left"', '"0 mm"']),
+        (Layout, ['"16 in"', '"left"', '"0 mm"', "null"]),
         (TopPlate, ['{"thickness": …}', "1"]),
     ],
 )

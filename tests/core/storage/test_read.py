@@ -70,14 +70,16 @@ def _keys(data: Any) -> Any:
             '"hung_board": "1/2 in"',
             '"hung_board": "1/2 in", "colour": "red"',
             "project.walls[0].layout.colour",
-            "this key is not known here; take it out, or write one of spacing, start, hung_board.",
+            "this key is not known here; take it out, or write one of spacing, start, hung_board,"
+            " origin.",
         ),
         # The key that it is nearest to is there already, so that one cannot be meant.
         (
             '"spacing": "16 in"',
             '"spacing": "16 in", "spacng": "16 in"',
             "project.walls[0].layout.spacng",
-            "this key is not known here; take it out, or write one of spacing, start, hung_board.",
+            "this key is not known here; take it out, or write one of spacing, start, hung_board,"
+            " origin.",
         ),
         (
             ', "hung_board": "1/2 in"',

@@ -83,6 +83,7 @@ def test_an_opening_shows_its_fields(make: Make) -> None:
         "Sill above subfloor": "0 in",
         "Header timber, thickness": '1 1/2"',
         "Header timber, width": '3 1/2"',
+        "Spacer thickness": "",
     }
 
 
