@@ -13,7 +13,7 @@ from core.site import Laid, Surroundings, Swing, path
 from core.site.outline import top_places
 from core.site.raising import rounded_up
 from core.site.swing import UPRIGHT, Place
-from core.wording import Wording, message
+from core.wording import Mm, Wording, message
 
 STEPS = 30
 """Straight pieces of the arc."""
@@ -108,6 +108,6 @@ def _texts(around: Surroundings, swing: Swing, step: float, wording: Wording) ->
         needed = rounded_up(swing.needed, step)
         at = (foot + sign * around.depth * 2, swing.worst.y * 0.5)
         align = Align.END if sign < 0 else Align.START
-        said = wording.say(message("up.needs", needed=wording.length(needed)))
+        said = wording.say(message("up.needs", needed=Mm(needed)))
         told.append(Text(said, at, SIZE, Pen.LENGTH, align=align, bold=True))
     return tuple(told)
