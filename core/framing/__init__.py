@@ -9,10 +9,11 @@ from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
-from core.framing.member import Facet, Member, Role
+from core.framing.member import SQUARE_WITHIN, Facet, Member, Role
 from core.framing.openings import lowest_sill
 
 __all__ = [
+    "SQUARE_WITHIN",
     "Facet",
     "Fit",
     "Frame",
