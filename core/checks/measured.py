@@ -18,7 +18,7 @@ def measured_cautions(wall: Wall, frame: Frame, survey: Survey | None) -> tuple[
         found += [_point(wall, "roof", r) for r in survey.roof if r.expected is not None]
         found += [_point(wall, "floor", r) for r in survey.floor if r.expected is not None]
     cautions = [Caution(Severity.WARNING, wall.letter, text) for text in found]
-    cautions += [_stud(t) for t in frame.measured if abs(t.difference) >= ASTRAY]
+    cautions += [_stud(wall, frame, t) for t in frame.measured if abs(t.difference) >= ASTRAY]
     cautions += _gone(wall, frame)
     cautions += [c for placed in frame.openings for c in _floor_under(wall, placed)]
     return tuple(cautions)
@@ -45,9 +45,12 @@ def _as_read(wall: Wall, line: str, reading: Reading) -> float:
     return expected - (floor_line(wall).height(reading.at) if level is None else level.mm)
 
 
-def _stud(tried: Tried) -> Caution:
+def _stud(wall: Wall, frame: Frame, tried: Tried) -> Caution:
+    member = frame.member(tried.key)
     text = message(
         "measured.stud-astray",
+        letter=wall.letter,
+        at=Mm(member.left if member else 0.0),
         length=Mm(tried.length),
         worked=Mm(tried.worked),
         off=Mm(abs(tried.difference)),

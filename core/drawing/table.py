@@ -5,7 +5,7 @@ from collections import Counter
 
 import msgspec
 
-from core.framing import Facet, Member, Role
+from core.framing import SQUARE_WITHIN, Facet, Member, Role
 from core.wording import Mm, Rad, Wording, message
 
 _ORDER = (
@@ -110,9 +110,9 @@ def _facet_text(facet: Facet, wording: Wording) -> str:
     if facet.is_square:
         return wording.word("cut.square")
     bevel, mitre = Rad(abs(facet.bevel)), Rad(abs(facet.mitre))
-    if abs(facet.mitre) < 1e-4:
+    if abs(facet.mitre) < SQUARE_WITHIN:
         return wording.say(message("cut.bevel", bevel=bevel))
-    if abs(facet.bevel) < 1e-4:
+    if abs(facet.bevel) < SQUARE_WITHIN:
         return wording.say(message("cut.mitre", mitre=mitre))
     return wording.say(message("cut.both", bevel=bevel, mitre=mitre))
 

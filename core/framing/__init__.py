@@ -14,13 +14,14 @@ from core.framing.layout import layout_lefts, wanted_left
 from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
-from core.framing.member import Facet, Member, Role
+from core.framing.member import SQUARE_WITHIN, Facet, Member, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.openings import lowest_sill
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
 from core.framing.reasons import BareMark, Why, bare_marks
 
 __all__ = [
+    "SQUARE_WITHIN",
     "BareMark",
     "Between",
     "BoardEdge",

@@ -2,7 +2,7 @@
 
 import math
 
-from core.framing.member import Facet
+from core.framing.member import SQUARE_WITHIN, Facet
 from core.roof import Segment
 
 Direction = tuple[float, float, float]
@@ -57,7 +57,7 @@ def plate_facet(plate: Segment, up: Direction, back: Direction) -> Facet:
 
 def _stud_face_up(bevel: float) -> str:
     """The wide face that lies up: the one with the long point, so that its mark is in sight."""
-    if abs(bevel) < 1e-9:
+    if abs(bevel) < SQUARE_WITHIN:
         return "any"
     return "right" if bevel > 0 else "left"
 

@@ -2,7 +2,8 @@
 
 Between two points the line is straight. It keeps a break of the stated line (a ridge, the edge of
 a ceiling) that lies between them, unless a point was measured at the break: then that point is it.
-Beyond the outermost points the line runs on beside the stated one. The slope across the wall stays
+Beyond the outermost points the line runs on beside the stated one, but for a point at an end of the
+wall: there it runs straight on. The slope across the wall stays
 the stated plane's.
 """
 
@@ -20,7 +21,7 @@ Differences = tuple[tuple[float, float], ...]
 """Places along a wall, mm, and how much higher than stated the line is there, mm."""
 
 AT_BREAK = 152.4
-"""A point measured no farther than 6 in. from a stated break is taken to be the break, mm."""
+"""A point measured no farther than 6 in. from a stated break or an end is taken to be it, mm."""
 
 
 def floor_heights(wall: Wall) -> tuple[Point, ...]:
@@ -68,7 +69,7 @@ def corrected(line: RoofLine, found: Differences) -> RoofLine:
         start, end = (_height(line, stated, x, found) for x in (left, right))
         along = (end - start) / (right - left)
         _append(segments, Segment(left, right, start - along * left, along, stated.across))
-    return RoofLine(tuple(segments))
+    return RoofLine(_straight_to_ends(segments, {x for x, _ in found}))
 
 
 def difference_at(found: Differences, x: float) -> float:
@@ -77,6 +78,21 @@ def difference_at(found: Differences, x: float) -> float:
         if x0 <= x <= x1:
             return d0 + (d1 - d0) * ((x - x0) / (x1 - x0))
     return found[0][1] if x < found[0][0] else found[-1][1]
+
+
+def _straight_to_ends(segments: list[Segment], stations: set[float]) -> tuple[Segment, ...]:
+    """The segments without a stub between the outermost point and an end of the wall."""
+    kept = list(segments)
+    if len(kept) > 1 and kept[-1].left in stations and _is_stub(kept[-1], kept[-2]):
+        kept[-2:] = [msgspec.structs.replace(kept[-2], right=kept[-1].right)]
+    if len(kept) > 1 and kept[0].right in stations and _is_stub(kept[0], kept[1]):
+        kept[:2] = [msgspec.structs.replace(kept[1], left=kept[0].left)]
+    return tuple(kept)
+
+
+def _is_stub(end: Segment, beside: Segment) -> bool:
+    left, right = (end, beside) if end.left < beside.left else (beside, end)
+    return end.right - end.left <= AT_BREAK and not _stepped(left, right)
 
 
 def _places(line: RoofLine, stations: list[float]) -> list[float]:

@@ -69,7 +69,7 @@ def test_a_measured_stud_far_from_what_is_worked_out() -> None:
     assert cautions(measured_studs=measured) == [
         (
             "B/layout/2",
-            'This stud is measured 63 3/16" and worked out 69 3/16", 6" apart:'
+            'In wall B, the stud at 31 1/4" is measured 63 3/16" and worked out 69 3/16", 6" apart:'
             " measure it again before cutting.",
         )
     ]

@@ -56,6 +56,14 @@ GABLE = line((0, 48), (84, 111), (168, 48))
             [(0, 47), (168, 173)],
             id="points short of the ends",
         ),
+        # Points 4 from either end, 1 low and as stated: the slope between them is
+        # (171 - 50) / 160 = 0.75625, and runs on: 50 - 4 x 0.75625 and 171 + 4 x 0.75625.
+        pytest.param(
+            RAKE,
+            [(4, 50), (164, 171)],
+            [(0, 46.975), (168, 174.025)],
+            id="points at the ends, but for a hand",
+        ),
         # The ridge was not measured: it stays at 84, lower by what its neighbours are, 1/2.
         pytest.param(
             GABLE,
