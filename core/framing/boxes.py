@@ -64,7 +64,7 @@ def _place(wall: Wall, frame: Frame, box: Box) -> PlacedBox:
     if stud is not None:
         left = stud.right if box.side is Side.RIGHT else stud.left - box.width.mm
     right = left + box.width.mm
-    held = stud is not None and stud.bottom <= bottom + CLEAR and _reach(stud, box) >= top - CLEAR
+    held = stud is not None and _holds(stud, box.side, bottom, top)
     blocked = None
     if stud is not None:
         blocked = next((m.key for m in frame.members if _hits(m, left, right, bottom, top)), None)
@@ -80,9 +80,10 @@ def _place(wall: Wall, frame: Frame, box: Box) -> PlacedBox:
     )
 
 
-def _reach(stud: Member, box: Box) -> float:
-    """How high the side of the stud reaches on face A, mm."""
-    return stud.bottom + stud.edges[1 if box.side is Side.RIGHT else 0]
+def _holds(stud: Member, side: Side, bottom: float, top: float) -> bool:
+    """Whether this side of the stud reaches past the box above and below."""
+    low, high = stud.span(side)
+    return low <= bottom + CLEAR and high >= top - CLEAR
 
 
 def _hits(member: Member, left: float, right: float, bottom: float, top: float) -> bool:

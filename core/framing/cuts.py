@@ -24,6 +24,18 @@ def stud_facet(overhead: Segment) -> Facet:
     return Facet(bevel, mitre, _stud_face_up(bevel))
 
 
+def foot_facet(below: Segment) -> Facet:
+    """The facet of a standing member's foot on a plane with the given slopes.
+
+    The saw is set as for a top under the same plane; the long point is at the other face.
+
+    >>> foot_facet(Segment(0, 1, 0, 0.75, 0.0)).face_up
+    'left'
+    """
+    facet = stud_facet(below)
+    return Facet(facet.bevel, facet.mitre, _stud_face_up(-facet.bevel))
+
+
 def plate_facet(plate: Segment, up: Direction, back: Direction) -> Facet:
     """The facet of a top plate's end in the plane of two directions of the wall (x, y, away).
 

@@ -144,7 +144,7 @@ def _touched(member: Member, line: RoofLine) -> Segment | None:
     Astride a step a stud is cut to the lower side, and meets that one alone.
     """
     middle = (member.left + member.right) / 2
-    met = [s for s in line.segments if any(_meets(corner, s) for corner in member.near[2:])]
+    met = [s for s in line.segments if any(_meets(corner, s) for corner in member.near)]
     return min(met, key=lambda s: max(s.left - middle, middle - s.right, 0.0), default=None)
 
 

@@ -5,6 +5,8 @@ import math
 
 import msgspec
 
+from core.model import Side
+
 XY = tuple[float, float]
 """A point of the elevation, mm: x from the wall's left end, y up from the subfloor."""
 
@@ -88,6 +90,12 @@ class Member(msgspec.Struct, frozen=True):
     def top(self) -> float:
         """The y of its highest point on face A, mm."""
         return max(y for _, y in self.near)
+
+    def span(self, side: Side) -> XY:
+        """The heights on face A between which this side of a standing member stands, mm."""
+        x = self.left if side is Side.LEFT else self.right
+        heights = [y for place, y in self.near if place == x]
+        return min(heights), max(heights)
 
     @property
     def lies(self) -> bool:

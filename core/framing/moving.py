@@ -104,11 +104,11 @@ def box_move(
     if not sides:
         return MovedBox(box.stud, box.side, box.height.mm)
     stud, side, _ = min(sides, key=lambda s: abs(s[2] - middle))
-    reach = stud.bottom + stud.edges[1 if side is Side.RIGHT else 0]
+    foot, reach = stud.span(side)
     above = {BoxHeight.BOTTOM: 0.0, BoxHeight.CENTRE: box.tall.mm / 2, BoxHeight.TOP: box.tall.mm}
     height = wanted[1] + above[box.to]
     height = height if grip.free else _stepped(height, grip.step)
-    low, high = stud.bottom, max(reach - box.tall.mm, stud.bottom)
+    low, high = foot, max(reach - box.tall.mm, foot)
     return MovedBox(stud.key, side, min(max(height, low + above[box.to]), high + above[box.to]))
 
 

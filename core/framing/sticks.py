@@ -1,6 +1,8 @@
 """Making members: timber that stands under a line, and timber that lies level."""
 
-from core.framing.cuts import stud_facet
+from itertools import pairwise
+
+from core.framing.cuts import foot_facet, stud_facet
 from core.framing.member import SQUARE, XY, Member, Role
 from core.model import Timber
 from core.roof import RoofLine, Segment
@@ -19,22 +21,29 @@ def standing(
     role: Role,
     timber: Timber,
     left: float,
-    foot: float,
+    foot: float | tuple[RoofLine, RoofLine],
     over: tuple[RoofLine, RoofLine],
 ) -> Member | None:
     """A member that stands plumb from `foot` to the lines over face A and the far face.
 
-    `left` is its left edge and `foot` the height it stands on, mm. Its top gets one facet for
-    each plane it meets. None where there is no room for it.
+    `left` is its left edge, mm. `foot` is the height it stands on, mm, or the lines that it stands
+    on under face A and the far face: a floor out of level, the top of a rafter. Each end gets one
+    facet for each plane it meets. None where there is no room for it.
     """
     right = left + timber.thickness.mm
     spans = tuple(line.between(left, right) for line in over)
-    tops = tuple(_top(span) for span in spans)
-    edges = tuple(y - foot for top in tops for y in (top[0][1], top[-1][1]))
-    lengths = [y - foot for top in tops for _, y in top]
-    if min(lengths) <= NO_ROOM:
+    tops = tuple(_corners(span) for span in spans)
+    if isinstance(foot, tuple):
+        under = tuple(line.between(left, right) for line in foot)
+        feet, first_cut = tuple(_corners(span) for span in under), tuple(map(foot_facet, under[0]))
+    else:
+        feet, first_cut = (((left, foot), (right, foot)),) * 2, SQUARE
+    lengths = [_lengths(*pair) for pair in zip(feet, tops, strict=True)]
+    short = min(min(found) for found in lengths)
+    if short <= NO_ROOM:
         return None
-    near, far = (((left, foot), (right, foot), *reversed(top)) for top in tops)
+    near, far = ((*below, *reversed(above)) for below, above in zip(feet, tops, strict=True))
+    heights = [y for _, y in (*near, *far)]
     return Member(
         key=key,
         role=role,
@@ -42,11 +51,11 @@ def standing(
         width=timber.width.mm,
         near=near,
         far=far,
-        edges=(edges[0], edges[1], edges[2], edges[3]),
-        long_point=max(lengths),
-        short_point=min(lengths),
-        overall=max(lengths),
-        first_cut=SQUARE,
+        edges=(lengths[0][0], lengths[0][-1], lengths[1][0], lengths[1][-1]),
+        long_point=max(max(found) for found in lengths),
+        short_point=short,
+        overall=max(heights) - min(heights),
+        first_cut=first_cut,
         last_cut=tuple(stud_facet(segment) for segment in spans[0]),
     )
 
@@ -76,7 +85,21 @@ def lying(
     )
 
 
-def _top(span: tuple[Segment, ...]) -> tuple[XY, ...]:
-    """The corners of a top cut from left to right."""
+def _corners(span: tuple[Segment, ...]) -> tuple[XY, ...]:
+    """The corners of an end cut from left to right."""
     first = (span[0].left, span[0].at(span[0].left))
     return (first, *((s.right, s.at(s.right)) for s in span))
+
+
+def _lengths(foot: tuple[XY, ...], top: tuple[XY, ...]) -> list[float]:
+    """The lengths on one face from left to right: at both edges, and at every corner between."""
+    places = sorted({x for x, _ in (*foot, *top)})
+    return [_height(top, x) - _height(foot, x) for x in places]
+
+
+def _height(corners: tuple[XY, ...], x: float) -> float:
+    """The height at x of a line broken at these corners, mm; exact at the corners."""
+    for (x0, y0), (x1, y1) in pairwise(corners):
+        if x0 < x < x1:
+            return y0 + (y1 - y0) * ((x - x0) / (x1 - x0))
+    return next(y for place, y in corners if place == x)

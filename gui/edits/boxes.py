@@ -99,8 +99,8 @@ def _opening_behind(frame: Frame, placed: PlacedBox) -> str | None:
 def _off_stud(letter: str, placed: PlacedBox, stud: Member) -> Refusal:
     box = placed.box
     above = {BoxHeight.BOTTOM: 0.0, BoxHeight.CENTRE: box.tall.mm / 2, BoxHeight.TOP: box.tall.mm}
-    reach = stud.bottom + stud.edges[1 if box.side is Side.RIGHT else 0]
-    low, high = stud.bottom + above[box.to], reach - box.tall.mm + above[box.to]
+    foot, reach = stud.span(box.side)
+    low, high = foot + above[box.to], reach - box.tall.mm + above[box.to]
     if high < low:
         return Refusal(message("edit.box-short-stud", box=spoken(box.id), letter=letter))
     nearest = min(max(box.height.mm, low), high)

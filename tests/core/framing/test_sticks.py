@@ -9,7 +9,7 @@ import pytest
 from core.framing.member import Member, Role
 from core.framing.sticks import flat_line, lying, standing
 from core.lengths import Length
-from core.model import Timber
+from core.model import Side, Timber
 from core.roof import RoofLine, Segment
 
 STUD = Timber(Length(38.0), Length(89.0))
@@ -91,6 +91,64 @@ def test_lying(role: Role, rise: float) -> None:
     assert (member.left, member.right, member.bottom, member.top) == (100, 1000, 2035, 2035 + rise)
     assert member.near == member.far
     assert [f.is_square for f in (*member.first_cut, *member.last_cut)] == [True, True]
+
+
+LOW = RoofLine((Segment(0, 1000, 100, 0.25, 0),))
+HOLLOW = RoofLine((Segment(0, 500, 500, -1, 0), Segment(500, 1000, -500, 1, 0)))
+
+
+def on(foot: tuple[RoofLine, RoofLine], left: float = 100) -> Member:
+    member = standing("B/x", Role.STUD, STUD, left, foot, (RISING, RISING))
+    assert member is not None
+    return member
+
+
+def test_standing_on_a_slope() -> None:
+    # Foot 100 + 100/4 = 125 and 134.5; top 550 and 569: lengths 425 and 434.5, tip to tip 444.
+    member = on((LOW, LOW))
+    assert member.edges == pytest.approx((425, 434.5, 425, 434.5))
+    assert (member.short_point, member.long_point) == pytest.approx((425, 434.5))
+    assert member.overall == pytest.approx(569 - 125)
+    assert member.near == ((100, 125), (138, 134.5), (138, 569), (100, 550))
+    assert (member.span(Side.LEFT), member.span(Side.RIGHT)) == ((125, 550), (134.5, 569))
+
+
+def test_a_foot_has_the_bevel_of_what_it_stands_on_and_its_long_point_downhill() -> None:
+    [foot] = on((LOW, LOW)).first_cut
+    assert (round(math.degrees(foot.bevel), 2), foot.mitre, foot.face_up) == (14.04, 0, "left")
+    [top] = on((LOW, LOW)).last_cut
+    assert (round(math.degrees(top.bevel), 2), top.face_up) == (26.57, "right")
+
+
+def test_a_foot_on_a_level_line_is_square() -> None:
+    level = flat_line(38.0, 1000.0)
+    assert on((level, level)) == stud(100, RISING)
+
+
+def test_a_foot_that_falls_away_from_face_a_has_a_mitre() -> None:
+    # 10 lower at the far face, which is 89 away: across = -10/89.
+    near = RoofLine((Segment(0, 1000, 100, 0, -10 / 89),))
+    far = RoofLine((Segment(0, 1000, 90, 0, -10 / 89),))
+    member = on((near, far))
+    assert member.edges == pytest.approx((450, 469, 460, 479))
+    [foot] = member.first_cut
+    assert (foot.mitre, foot.bevel) == (pytest.approx(math.atan(-10 / 89)), 0)
+
+
+def test_a_foot_astride_a_valley_has_two_facets() -> None:
+    # The foot is at 19 on both edges and at 0 in the middle, where the top is at 750.
+    member = on((HOLLOW, HOLLOW), 481)
+    assert member.near[:3] == ((481, 19), (500, 0), (519, 19))
+    assert member.edges[:2] == pytest.approx((740.5 - 19, 759.5 - 19))
+    assert (member.long_point, member.short_point) == pytest.approx((750, 721.5))
+    assert member.overall == pytest.approx(759.5)
+    assert [round(math.degrees(f.bevel)) for f in member.first_cut] == [-45, 45]
+
+
+def test_no_room_above_a_sloping_foot() -> None:
+    # The top is at 550 to 569 on both faces; the foot at 530 on face A, at 560 on the far face.
+    high = RoofLine((Segment(0, 1000, 530, 0, 0),)), RoofLine((Segment(0, 1000, 560, 0, 0),))
+    assert standing("B/x", Role.STUD, STUD, 100, high, (RISING, RISING)) is None
 
 
 def test_a_stud_does_not_lie() -> None:
