@@ -110,7 +110,7 @@ def test_standing_on_a_slope() -> None:
     assert (member.short_point, member.long_point) == pytest.approx((425, 434.5))
     assert member.overall == pytest.approx(569 - 125)
     assert member.near == ((100, 125), (138, 134.5), (138, 569), (100, 550))
-    assert (member.span(Side.LEFT), member.span(Side.RIGHT)) == ((125, 550), (134.5, 569))
+    assert (*member.span(Side.LEFT), *member.span(Side.RIGHT)) == (125, 550, 134.5, 569)
 
 
 def test_a_foot_has_the_bevel_of_what_it_stands_on_and_its_long_point_downhill() -> None:
@@ -132,7 +132,7 @@ def test_a_foot_that_falls_away_from_face_a_has_a_mitre() -> None:
     member = on((near, far))
     assert member.edges == pytest.approx((450, 469, 460, 479))
     [foot] = member.first_cut
-    assert (foot.mitre, foot.bevel) == (pytest.approx(math.atan(-10 / 89)), 0)
+    assert (foot.mitre, foot.bevel) == pytest.approx((math.atan(-10 / 89), 0))
 
 
 def test_a_foot_astride_a_valley_has_two_facets() -> None:
