@@ -1,7 +1,16 @@
 """Cautions and nothing else."""
 
 from core.checks.caution import Caution, Severity
+from core.checks.roof_parts import clear_cautions, purlin_cautions
 from core.checks.standing import standing_cautions
 from core.checks.wall import fit_message, wall_cautions
 
-__all__ = ["Caution", "Severity", "fit_message", "standing_cautions", "wall_cautions"]
+__all__ = [
+    "Caution",
+    "Severity",
+    "clear_cautions",
+    "fit_message",
+    "purlin_cautions",
+    "standing_cautions",
+    "wall_cautions",
+]

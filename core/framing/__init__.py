@@ -8,25 +8,32 @@ from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
 from core.framing.member import Facet, Member, Role
+from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
+from core.framing.passing import Clash, Passed, pass_purlins
 
 __all__ = [
+    "Clash",
     "Facet",
     "Fit",
     "Frame",
     "Mark",
     "Member",
+    "Passed",
     "PlacedBox",
     "PlacedOpening",
     "Role",
     "fit",
+    "frame_on_rafters",
     "frame_wall",
     "header_rise",
     "labels",
     "layout_lefts",
     "lowest_sill",
     "marks",
+    "pass_purlins",
     "place_boxes",
+    "rafter_marks",
     "spoken",
     "wanted_left",
 ]

@@ -3,9 +3,9 @@
 import msgspec
 
 from core.checks import Caution, Severity
-from core.framing import Frame, Mark, PlacedBox
-from core.model import Habits, Project, Wall
-from core.roof import RoofLine
+from core.framing import Clash, Frame, Mark, PlacedBox
+from core.model import Habits, KeptClear, Project, Wall
+from core.roof import Crossing, RoofLine
 
 
 class WallInputs(msgspec.Struct, frozen=True):
@@ -13,6 +13,8 @@ class WallInputs(msgspec.Struct, frozen=True):
 
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
     out from under the roof or has no length. `printed` are labels already on paper, (key, label).
+    `foot` are the lines on both faces that it stands on, None for the floor; `crossings` are the
+    purlins that pass through it, `inside` is the id of one that it runs along within.
     """
 
     wall: Wall
@@ -20,6 +22,10 @@ class WallInputs(msgspec.Struct, frozen=True):
     far: RoofLine | None
     habits: Habits
     printed: tuple[tuple[str, str], ...]
+    foot: tuple[RoofLine, RoofLine] | None = None
+    crossings: tuple[Crossing, ...] = ()
+    inside: str | None = None
+    kept_clear: tuple[KeptClear, ...] = ()
 
 
 class WallResult(msgspec.Struct, frozen=True):
@@ -31,6 +37,7 @@ class WallResult(msgspec.Struct, frozen=True):
     boxes: tuple[PlacedBox, ...]
     labels: tuple[tuple[str, str], ...]
     cautions: tuple[Caution, ...]
+    clashes: tuple[Clash, ...] = ()
 
     @property
     def wall(self) -> Wall:

@@ -1,10 +1,36 @@
 """The one pipeline: a project and a site record in, results out."""
 
-from core.checks import Caution, Severity, standing_cautions, wall_cautions
-from core.framing import frame_wall, labels, marks, place_boxes
+from core.checks import (
+    Caution,
+    Severity,
+    clear_cautions,
+    purlin_cautions,
+    standing_cautions,
+    wall_cautions,
+)
+from core.framing import (
+    Mark,
+    Passed,
+    frame_on_rafters,
+    frame_wall,
+    labels,
+    marks,
+    pass_purlins,
+    place_boxes,
+    rafter_marks,
+)
 from core.job.results import Results, WallInputs, WallResult
-from core.model import Project, SiteRecord, Wall
-from core.roof import Roof, RoofLine, roof_line, roof_of
+from core.model import Project, Room, SiteRecord, StandsOn, Wall
+from core.roof import (
+    Roof,
+    RoofLine,
+    crossings,
+    inside_purlin,
+    rafters_of,
+    roof_line,
+    roof_of,
+    underside,
+)
 from core.wording import message
 
 _INTO = 0.01
@@ -43,9 +69,11 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
 def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
     """Gather everything the wall may read."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
-    return WallInputs(
-        wall, _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm), project.habits, printed
-    )
+    near, far = (_line(roof, wall, away) for away in (0.0, wall.stud.width.mm))
+    through = crossings(project.room, wall) if near else ()
+    inside = inside_purlin(project.room, wall) if near else None
+    foot, kept = _foot(project.room, wall), project.room.kept_clear
+    return WallInputs(wall, near, far, project.habits, printed, foot, through, inside, kept)
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
@@ -56,17 +84,42 @@ def wall_result(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    frame = frame_wall(wall, inputs.near, inputs.far)
+    passed = _framed(inputs, (inputs.near, inputs.far))
+    frame = passed.frame
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
-    return WallResult(
-        inputs,
-        frame,
-        marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
-        boxes,
-        tuple(named.items()),
-        wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+    cautions = (
+        *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        *purlin_cautions(wall, passed, inputs.inside),
+        *clear_cautions(wall, inputs.kept_clear),
     )
+    grave_first = tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
+    named_keys = tuple(named.items())
+    return WallResult(inputs, frame, passed.marks, boxes, named_keys, grave_first, passed.clashes)
+
+
+def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
+    """The wall's frame and marks, its plates cut at the purlins that pass through it."""
+    wall, habits = inputs.wall, inputs.habits
+    below: tuple[Mark, ...] = ()
+    if inputs.foot is None:
+        frame = frame_wall(wall, *roof)
+    else:
+        frame = frame_on_rafters(wall, roof, inputs.foot)
+        below = rafter_marks(wall, frame, inputs.foot[0], habits.letters)
+    made = marks(wall, frame, habits.line_edge, habits.letters)
+    return pass_purlins(wall, frame, (*below, *made), inputs.crossings)
+
+
+def _foot(room: Room, wall: Wall) -> tuple[RoofLine, RoofLine] | None:
+    """The lines on both faces that a wall on the rafters stands on; None on the floor."""
+    if wall.stands_on is None:
+        return None
+    rafters = rafters_of(room)
+    depth = room.rafter.timber.width.mm if wall.stands_on is StandsOn.RAFTERS else 0.0
+    near, far = (_line(rafters, wall, away) for away in (0.0, wall.stud.width.mm))
+    # A plate of less than no thickness goes up instead of down, square to the slope.
+    return (underside(near, -depth), underside(far, -depth)) if near and far else None
 
 
 def _line(roof: Roof, wall: Wall, away: float) -> RoofLine | None:

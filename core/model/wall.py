@@ -10,23 +10,23 @@ import msgspec
 
 from core.lengths import Length
 from core.model.room import Point
+from core.model.side import Side
 from core.model.timber import Timber
 
 
-class Side(enum.Enum):
-    """An end of a wall or a side of a stud, as seen from face A."""
+class StandsOn(enum.Enum):
+    """What a wall stands on that does not stand on the floor, with no sole plate.
 
-    LEFT = "left"
-    RIGHT = "right"
+    RAFTERS: its studs are cut to the tops of the main roof's rafters (a dormer's cheek).
+    BESIDE_RAFTERS: they lie against a rafter's side and reach down to its underside.
+    """
 
-    @property
-    def other(self) -> "Side":
-        """The opposite side."""
-        return Side.RIGHT if self is Side.LEFT else Side.LEFT
+    RAFTERS = "rafters"
+    BESIDE_RAFTERS = "beside rafters"
 
 
 class TopPlate(msgspec.Struct, frozen=True):
-    """The top plate: its cross-section, and how many lie one under the other (1 or 2)."""
+    """The top plate: its cross-section, and how many lie one under the other (0 to 2)."""
 
     timber: Timber
     count: int = 1
@@ -123,7 +123,7 @@ class Wall(msgspec.Struct, frozen=True):
 
     The chalk line is snapped along face A; the timber lies on the far side of it. `letter` names
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
-    places that the person left empty on purpose.
+    places that the person left empty on purpose. `stands_on` is None for a wall on the floor.
     """
 
     letter: str
@@ -139,6 +139,7 @@ class Wall(msgspec.Struct, frozen=True):
     moved: tuple[MovedStud, ...] = ()
     added: tuple[AddedStud, ...] = ()
     left_out: tuple[int, ...] = ()
+    stands_on: StandsOn | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:

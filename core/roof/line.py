@@ -148,7 +148,7 @@ def lowered(line: RoofLine, thickness: float) -> tuple[Segment | None, ...]:
 
 def _breaks(roof: Roof, start: Plan, direction: Plan, length: float) -> list[float]:
     parts = (*roof.parts, *roof.ceilings)
-    planes = [plane for part in parts for plane in part.planes]
+    planes = list(dict.fromkeys(plane for part in parts for plane in part.planes))
     places = {0.0, length}
     for i, a in enumerate(planes):
         for b in planes[i + 1 :]:
