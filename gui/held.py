@@ -11,6 +11,7 @@ from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.roof_parts import RoofPartsForm
 from gui.panels.room import RoomForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
@@ -45,6 +46,7 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
+        self.roof_parts = RoofPartsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
@@ -52,6 +54,7 @@ class Held(QScrollArea):
             "fixed": fixed,
             "wall": self.wall,
             "room": Section(words.word("heading.room"), self.room),
+            "roof-parts": Section(words.word("heading.roof-parts"), self.roof_parts),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
         self._fill()
@@ -95,6 +98,10 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "habits"
+            return "room", "roof-parts", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        return (
+            (_FORM_OF[thing.kind],)
+            if thing is not None
+            else ("wall", "room", "roof-parts", "habits")
+        )

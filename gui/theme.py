@@ -124,6 +124,7 @@ _LOOKS: Mapping[Pen, _Row] = {
     Pen.HEADER: ("timber-line", 0.35, "carrier", "ink", _FULL),
     Pen.SILL: ("timber-line", 0.35, "carrier", "ink", _FULL),
     Pen.CRIPPLE: ("timber-line", 0.35, "stud", "ink", _FULL),
+    Pen.PURLIN: ("ink", 0.50, "carrier", "ink", _FULL),
     Pen.OPENING: ("ink", 0.50, "open", "ink", _FULL),
     Pen.UNBUILDABLE: ("warning", 0.50, "warning", "warning", (4.0, 2.0)),
     Pen.BOX: ("ink", 0.35, "box", "ink", _FULL),

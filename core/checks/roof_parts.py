@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from core.checks.caution import Caution, Severity
-from core.framing import Clash, Passed, PlacedOpening, spoken
+from core.framing import Clash, Passed, PlacedOpening, keys, spoken
 from core.model import KeptClear, Wall
 from core.wording import Message, Mm, message
 
@@ -45,6 +45,13 @@ def clear_cautions(wall: Wall, kept: tuple[KeptClear, ...]) -> Iterator[Caution]
             values = {"found": Mm(found), "lacking": Mm(gap - found), "gap": Mm(gap)}
             text = message("clear.near", letter=wall.letter, what=what, **values)
             yield Caution(Severity.WARNING, wall.letter, text)
+
+
+def rafter_cautions(wall: Wall) -> Iterator[Caution]:
+    """Each opening of a wall that stands on rafters: none is framed in such a wall."""
+    for opening in wall.openings if wall.stands_on is not None else ():
+        text = message("opening.on-rafters", letter=wall.letter, opening=spoken(opening.id))
+        yield Caution(Severity.UNBUILDABLE, keys.opening(wall.letter, opening.id), text)
 
 
 def _stud(wall: Wall, clash: Clash) -> Message:

@@ -4,7 +4,7 @@ from core.drawing import lengths, lying, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
 from core.drawing.view import Show, View
-from core.framing import Frame, Mark, Member, Role
+from core.framing import Frame, Mark, Member, Role, keys
 from core.job import WallResult
 from core.wording import Wording
 
@@ -19,19 +19,29 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         *timber.roof(line, view),
         *timber.members(_back_to_front(frame.members)),
     ]
+    drawing += timber.purlins(result.inputs.crossings)
+    if result.inputs.foot is not None:
+        drawing += timber.rafters(result.inputs.foot[0])
     for placed in frame.openings:
         drawing += timber.opening(placed)
     for box in result.boxes:
         drawing += timber.box(box)
     drawing += _texts(result, frame, view, wording)
     if Show.TAPES in view.shows:
-        sole = sole_marks(result)
-        drawing += tapes.sole_tape(result.wall.run, sole, view, wording)
+        drawing += _under_tapes(result, view, wording)
         drawing += tapes.top_tapes(frame, line, result.marks, view, wording)
     if Show.DIMENSIONS in view.shows:
         below = marks_reach(result, view, wording)
         drawing += strings.strings(result.wall.run, line, frame, below, view, wording)
     return tuple(drawing)
+
+
+def _under_tapes(result: WallResult, view: View, wording: Wording) -> Drawing:
+    """The tape under the sole plate, or under the rafters that the wall stands on."""
+    if result.inputs.foot is None:
+        return tapes.sole_tape(result.wall.run, sole_marks(result), view, wording)
+    on_rafters = tuple(m for m in result.marks if m.plate == keys.rafters(result.wall.letter))
+    return tapes.rafter_tapes(result.inputs.foot[0], on_rafters, view, wording)
 
 
 def marks_reach(result: WallResult, view: View, wording: Wording) -> float:
@@ -69,6 +79,8 @@ def _ground(result: WallResult, frame: Frame, view: View) -> Ground:
     for member in frame.members:
         if member.near and member.role is not Role.TOP_PLATE:
             ground.add_timber(bounds(member.near))
+    for purlin in result.inputs.crossings:
+        ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
     for box in result.boxes:
         ground.add_writing((box.left, box.bottom, box.right, box.top))
     half = view.model(0.5)

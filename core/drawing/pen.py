@@ -17,6 +17,7 @@ class Pen(enum.Enum):
     HEADER = "header"
     SILL = "sill"
     CRIPPLE = "cripple"
+    PURLIN = "purlin"
     OPENING = "opening"
     UNBUILDABLE = "unbuildable"
     BOX = "box"

@@ -11,7 +11,7 @@ from core.framing.marks import Mark
 from core.framing.member import Member, Role
 from core.framing.plates import plates_underside, top_plates
 from core.framing.sticks import standing
-from core.model import Letters, Side, Wall
+from core.model import Letters, LineEdge, Side, Wall
 from core.roof import RoofLine, Segment
 
 Lines = tuple[RoofLine, RoofLine]
@@ -41,21 +41,23 @@ def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
     return Frame(over[0], over[1], members, (), tuple(no_room), tuple(low))
 
 
-def rafter_marks(wall: Wall, frame: Frame, foot: RoofLine, letters: Letters) -> tuple[Mark, ...]:
+def rafter_marks(
+    wall: Wall, frame: Frame, foot: RoofLine, line_edge: LineEdge, letters: Letters
+) -> tuple[Mark, ...]:
     """The marks of the studs along the rafter that they stand on, from its low end.
 
     A mark's `along_top` runs along the rafter and its `along_sole` level, both from the end of the
-    wall where the rafter is lower; the line stands for the lower edge of the stud.
+    wall where the rafter is lower; the line stands for the edge that the person lines.
     """
     made = []
     plate = keys.rafters(wall.letter)
     for stud in (m for m in frame.members if m.role is Role.STUD):
-        segment = _under(foot, (stud.left + stud.right) / 2)
-        low = Side.LEFT if segment.along >= 0 else Side.RIGHT
-        x = stud.left if low is Side.LEFT else stud.right
+        low = Side.LEFT if _under(foot, stud).along >= 0 else Side.RIGHT
+        edge = low.other if line_edge is LineEdge.UPHILL else low
+        x = stud.left if edge is Side.LEFT else stud.right
         level = x if low is Side.LEFT else wall.run - x
         along = _length(foot, x) if low is Side.LEFT else _length(foot, wall.run) - _length(foot, x)
-        made.append(Mark(stud.key, plate, letters.stud, low, low, level, along, x))
+        made.append(Mark(stud.key, plate, letters.stud, low, edge, level, along, x))
     return tuple(sorted(made, key=lambda m: m.along))
 
 
@@ -65,7 +67,8 @@ def _in_the_way(wall: Wall, left: float, made: list[Member]) -> bool:
     return outside or any(left < m.right - CLEAR and right > m.left + CLEAR for m in made)
 
 
-def _under(foot: RoofLine, x: float) -> Segment:
+def _under(foot: RoofLine, stud: Member) -> Segment:
+    x = (stud.left + stud.right) / 2
     return next((s for s in foot.segments if s.left <= x <= s.right), foot.segments[-1])
 
 

@@ -64,7 +64,7 @@ def pass_purlins(
         for crossing in crossings:
             *before, last = pieces[member.key]
             if _meets(last, crossing):
-                parts = _parts(wall, last, crossing)
+                parts = _parts(wall, last, crossing, keys.past(member.key, crossing.id))
                 pieces[member.key] = [*before, *parts]
                 cut[crossing.id] = (crossing.right - crossing.left) * _stretch(member)
         members += pieces[member.key]
@@ -96,15 +96,14 @@ def _meets(plate: Member, crossing: Crossing) -> bool:
     return low < crossing.top - CLEAR and high > crossing.bottom + CLEAR
 
 
-def _parts(wall: Wall, plate: Member, crossing: Crossing) -> list[Member]:
-    """The pieces of a plate before and after a purlin; one that is left out where none fits."""
+def _parts(wall: Wall, plate: Member, crossing: Crossing, key: str) -> list[Member]:
+    """The pieces of a plate before and after a purlin, if there is room; the latter gets `key`."""
     before = (crossing.near[0] - crossing.gap, crossing.far[0] - crossing.gap)
     after = (crossing.near[1] + crossing.gap, crossing.far[1] + crossing.gap)
     found = []
     if min(before) > plate.left + CLEAR:
         found.append(_ended(wall, plate, before, Side.RIGHT))
     if max(after) < plate.right - CLEAR:
-        key = keys.past(plate.key, crossing.id)
         piece = _ended(wall, plate, after, Side.LEFT)
         found.append(msgspec.structs.replace(piece, key=key))
     return found

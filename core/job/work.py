@@ -5,6 +5,7 @@ from core.checks import (
     Severity,
     clear_cautions,
     purlin_cautions,
+    rafter_cautions,
     standing_cautions,
     wall_cautions,
 )
@@ -90,6 +91,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
     named = labels(wall.letter, frame.members, dict(inputs.printed))
     cautions = (
         *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        *rafter_cautions(wall),
         *purlin_cautions(wall, passed, inputs.inside),
         *clear_cautions(wall, inputs.kept_clear),
     )
@@ -106,7 +108,7 @@ def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
         frame = frame_wall(wall, *roof)
     else:
         frame = frame_on_rafters(wall, roof, inputs.foot)
-        below = rafter_marks(wall, frame, inputs.foot[0], habits.letters)
+        below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
     made = marks(wall, frame, habits.line_edge, habits.letters)
     return pass_purlins(wall, frame, (*below, *made), inputs.crossings)
 

@@ -35,6 +35,7 @@ _NAMED = {
     Pen.HEADER: ("HEADER", 30),
     Pen.SILL: ("SILL", 52),
     Pen.CRIPPLE: ("CRIPPLE", 54),
+    Pen.PURLIN: ("PURLIN", 36),
     Pen.OPENING: ("OPENING", 3),
     Pen.UNBUILDABLE: ("UNBUILDABLE", 1),
     Pen.BOX: ("BOX", 6),

@@ -41,6 +41,7 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.HEADER: PaperPen(MEDIUM, 0.795),
         Pen.TOP_PLATE: PaperPen(MEDIUM, 0.77),
         Pen.SOLE_PLATE: PaperPen(MEDIUM, 0.745),
+        Pen.PURLIN: PaperPen(WIDE, 0.72),
         Pen.OPENING: PaperPen(WIDE, 1.0),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),
         Pen.BOX: PaperPen(MEDIUM, 1.0),

@@ -12,7 +12,23 @@ from typing import Final
 
 import msgspec
 
-from core.model import AddedStud, Box, Header, Letters, MovedStud, Opening, Project, TopPlate, Wall
+from core.model import (
+    AddedStud,
+    Box,
+    Dormer,
+    Header,
+    KeptClear,
+    Letters,
+    MovedStud,
+    Opening,
+    Project,
+    Purlin,
+    Room,
+    Slope,
+    TopPlate,
+    Wall,
+    Wing,
+)
 from core.storage import limits
 from core.storage.document import VERSION, Document, format_text
 from core.storage.plain import Plain, json_text
@@ -73,12 +89,15 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Wall, "moved"): _FEW,
         (Wall, "added"): _FEW,
         (Wall, "left_out"): {"uniqueItems": True},
-        (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
+        (TopPlate, "count"): {"minimum": 0, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},
         (MovedStud, "place"): {"minimum": 1, "maximum": limits.PLACE},
         (Opening, "id"): _ID,
         (Box, "id"): _ID,
         (AddedStud, "id"): _ID,
+        **{(kind, "id"): _ID for kind in (Dormer, Wing, Purlin, KeptClear)},
+        **{(Room, name): _FEW for name in ("dormers", "wings", "purlins", "kept_clear")},
+        (Slope, "breaks"): _FEW,
         **{(Letters, name): _PENCIL for name in Letters.__struct_fields__},
     }
 )

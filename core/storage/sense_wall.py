@@ -24,7 +24,7 @@ from core.storage.sentences import Why, fault
 ID: Final = r"[a-z][a-z0-9-]*"
 """What the id of an opening, box or added stud matches as a whole."""
 
-RESERVED_IDS: Final = frozenset({"end", "layout", "sole", "top"})
+RESERVED_IDS: Final = frozenset({"end", "layout", "rafters", "sole", "top"})
 """Words that a wall's own parts have in their keys."""
 
 
@@ -72,8 +72,8 @@ def timber_thickness(timber: Timber, place: str) -> Iterator[Fault]:
 
 
 def top_plate_count(plate: TopPlate, place: str) -> Iterator[Fault]:
-    """There is one top plate, or two."""
-    yield from count_within(plate.count, 1, limits.TOP_PLATES, f"{place}.count")
+    """There is one top plate, or two; a wall on rafters may do without."""
+    yield from count_within(plate.count, 0, limits.TOP_PLATES, f"{place}.count")
 
 
 def layout_spacing(layout: Layout, place: str) -> Iterator[Fault]:

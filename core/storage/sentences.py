@@ -66,6 +66,10 @@ class Why(enum.StrEnum):
     WALL_TOO_LONG = "wall-too-long"
     OUTSIDE_ROOM = "outside-room"
     BAD_PENCIL_LETTER = "bad-pencil-letter"
+    BREAKS_UNSORTED = "breaks-unsorted"
+    SAME_PART_ID = "same-part-id"
+    NO_SLOPE_THERE = "no-slope-there"
+    PAST_ROOM = "past-room"
 
 
 SENTENCES: Final = {
@@ -207,6 +211,19 @@ SENTENCES: Final = {
     Why.BAD_PENCIL_LETTER: (
         "“{text}” does not do for a pencil mark",
         "write one to {limit} letters, as in X",
+    ),
+    Why.BREAKS_UNSORTED: (
+        "a change of pitch at {found} is not farther in than {limit}",
+        "write the changes from the eave inward",
+    ),
+    Why.SAME_PART_ID: ("“{text}” is in this roof already", "give this one its own id"),
+    Why.NO_SLOPE_THERE: (
+        "there is no {text} slope for it to stand on",
+        "state that slope, or put it on the other side",
+    ),
+    Why.PAST_ROOM: (
+        "it reaches to {found}, past the end of the room at {limit}",
+        "start it nearer to the room's start, or make it narrower",
     ),
 }
 """The reason and the remedy of every `Why`, with names for the values put in."""

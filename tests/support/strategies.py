@@ -32,6 +32,7 @@ from core.model import (
     Side,
     SiteRecord,
     Slope,
+    StandsOn,
     Timber,
     TopPlate,
     Wall,
@@ -113,8 +114,9 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         right_end=right,
         stud=draw(timbers(system)),
         sole_plate=draw(timbers(system)),
-        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(1, 2))),
+        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(0, 2))),
         layout=draw(_layouts(system)),
+        stands_on=draw(st.sampled_from([None, None, None, *StandsOn])),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
     return msgspec.structs.replace(
@@ -125,8 +127,11 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
 @st.composite
 def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3) -> Project:
     """A room and its walls, lettered in their order, with somebody's habits."""
+    from roof_strategies import with_roof_parts  # which builds on this module
+
     used = draw(SYSTEMS) if system is None else system
-    project = Project(draw(NAMES), used, draw(rooms(used)), habits=draw(_habits()))
+    room = draw(rooms(used).flatmap(lambda plain: with_roof_parts(plain, used)))
+    project = Project(draw(NAMES), used, room, habits=draw(_habits()))
     for _ in range(draw(st.integers(0, most_walls))):
         wall = draw(walls(project.room, used, next_letter(project)))
         project = msgspec.structs.replace(project, walls=(*project.walls, wall))
