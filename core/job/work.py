@@ -1,5 +1,7 @@
 """The one pipeline: a project and a site record in, results out."""
 
+import msgspec
+
 from core.checks import (
     Caution,
     Severity,
@@ -20,22 +22,11 @@ from core.framing import (
     place_boxes,
     rafter_marks,
 )
+from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
-from core.model import Project, Room, SiteRecord, StandsOn, Wall
-from core.roof import (
-    Roof,
-    RoofLine,
-    crossings,
-    inside_purlin,
-    rafters_of,
-    roof_line,
-    roof_of,
-    underside,
-)
+from core.model import Project, Room, SiteRecord, Wall
+from core.roof import Roof, RoofLine, roof_of
 from core.wording import message
-
-_INTO = 0.01
-"""A step from a face into the timber, mm."""
 
 
 class Memo:
@@ -48,33 +39,53 @@ class Memo:
     def __init__(self) -> None:
         """An empty memo."""
         self._kept: dict[WallInputs, WallResult] = {}
+        self._over: dict[tuple[Room, Wall], Overhead] = {}
 
     def wall(self, inputs: WallInputs) -> WallResult:
         """The result for these inputs, worked out if it is not at hand."""
         return self._kept.get(inputs) or wall_result(inputs)
 
-    def keep(self, results: tuple[WallResult, ...]) -> None:
+    def overhead(self, room: Room, roof: Roof, wall: Wall) -> Overhead:
+        """What the roof is to a wall, which no stud, opening or box in it changes."""
+        bare = _bare(wall)
+        found = self._over.get((room, bare))
+        if found is None:
+            found = self._over[room, bare] = overhead(room, roof, wall)
+        return found
+
+    def keep(self, room: Room, results: tuple[WallResult, ...]) -> None:
         """Keep these results and forget all others."""
         self._kept = {result.inputs: result for result in results}
+        keys = [(room, _bare(result.wall)) for result in results]
+        self._over = {key: self._over[key] for key in keys if key in self._over}
 
 
 def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Results:
     """All results of a project; with a memo only the walls whose inputs changed are worked out."""
     memo = memo or Memo()
     roof = roof_of(project.room)
-    walls = tuple(memo.wall(inputs_of(project, site, roof, wall)) for wall in project.walls)
-    memo.keep(walls)
+    overs = [memo.overhead(project.room, roof, wall) for wall in project.walls]
+    pairs = zip(project.walls, overs, strict=True)
+    walls = tuple(memo.wall(inputs_of(project, site, over, wall)) for wall, over in pairs)
+    memo.keep(project.room, walls)
     return Results(project, walls, standing_cautions())
 
 
-def inputs_of(project: Project, site: SiteRecord, roof: Roof, wall: Wall) -> WallInputs:
+def inputs_of(project: Project, site: SiteRecord, over: Overhead, wall: Wall) -> WallInputs:
     """Gather everything the wall may read."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
-    near, far = (_line(roof, wall, away) for away in (0.0, wall.stud.width.mm))
-    through = crossings(project.room, wall) if near else ()
-    inside = inside_purlin(project.room, wall) if near else None
-    foot, kept = _foot(project.room, wall), project.room.kept_clear
-    return WallInputs(wall, near, far, project.habits, printed, foot, through, inside, kept)
+    kept = project.room.kept_clear
+    return WallInputs(
+        wall,
+        over.near,
+        over.far,
+        project.habits,
+        printed,
+        over.foot,
+        over.crossings,
+        over.inside,
+        kept,
+    )
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
@@ -113,27 +124,8 @@ def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
     return pass_purlins(wall, frame, (*below, *made), inputs.crossings)
 
 
-def _foot(room: Room, wall: Wall) -> tuple[RoofLine, RoofLine] | None:
-    """The lines on both faces that a wall on the rafters stands on; None on the floor."""
-    if wall.stands_on is None:
-        return None
-    rafters = rafters_of(room)
-    depth = room.rafter.timber.width.mm if wall.stands_on is StandsOn.RAFTERS else 0.0
-    near, far = (_line(rafters, wall, away) for away in (0.0, wall.stud.width.mm))
-    # A plate of less than no thickness goes up instead of down, square to the slope.
-    return (underside(near, -depth), underside(far, -depth)) if near and far else None
-
-
-def _line(roof: Roof, wall: Wall, away: float) -> RoofLine | None:
-    """The roof line on the plane `away` mm behind face A, or None where there is none."""
-    (u0, v0), (u1, v1) = wall.chalk
-    if wall.run < wall.stud.thickness.mm:
-        return None
-    aside = (-(v1 - v0) / wall.run * away, (u1 - u0) / wall.run * away)
-    start, end = (u0 + aside[0], v0 + aside[1]), (u1 + aside[0], v1 + aside[1])
-    # Where a face runs exactly under a ridge, what counts is the plane over the timber.
-    toward = _INTO if away == 0.0 else -_INTO
-    try:
-        return roof_line(roof, start, end, toward)
-    except ValueError:
-        return None
+def _bare(wall: Wall) -> Wall:
+    """The wall as far as it matters to what is overhead."""
+    return msgspec.structs.replace(
+        wall, name="", openings=(), boxes=(), moved=(), added=(), left_out=()
+    )

@@ -183,3 +183,53 @@ def test_cheek_marks_run_up_the_rafter() -> None:
 def test_cheek_studs_on_top_of_the_rafters_are_shorter_by_the_rafters_plumb_depth() -> None:
     # Rafters 3 1/2 deep here: 3.5 / cos 39.81 = 4.556 plumb, so 53.667 - 4.556 = 49.111.
     assert round(middles(cheek(StandsOn.RAFTERS))[0], 3) == 49.111
+
+
+def test_the_door_under_the_ridge_fits_where_it_is_stated() -> None:
+    # The opening is from u = 100 to 134, 82 1/2 high with a flat 1 1/2 header: 84 under 117.6 and
+    # more. On the left the plate is as high at 54 + u x 10/12 - 1.9526 = 84, u = 38.343; the header
+    # begins 1 1/2 before the opening: 39.843. On the right the wall's end sets the limit:
+    # 192 - 4 1/2 - 34 = 153 1/2.
+    door = US.opening("door-1", left=100, width=34, head=82.5)
+    frame = result(ROOM, US.wall((48, 120), (240, 120), openings=(door,))).frame
+    assert frame is not None
+    (placed,) = frame.openings
+    assert placed.fit.fits
+    ((low, high),) = [tuple(US.of(mm) for mm in stretch) for stretch in placed.fit.ranges]
+    assert (round(low, 3), high) == (39.843, pytest.approx(153.5))
+    # Kings at 97 and 135 1/2: under the dormer 97 + (192 - u) / 4 - 1.5462 - 1.5.
+    king = member(frame, "door-1/king/left")
+    assert [round(US.of(e), 3) for e in king.edges[:2]] == [117.704, 117.329]
+
+
+def front() -> WallResult:
+    """The dormer's front wall between its cheeks, seen from the room, with its window."""
+    window = US.opening("window-1", left=30, width=60, head=66, sill=30)
+    return result(ROOM, US.wall((240, 180), (240, 60), plate=(1.5, 5.5), openings=(window,)))
+
+
+def test_the_front_wall_and_its_window() -> None:
+    # R = 97 all along face A; the dormer falls a quarter toward its eave, through the wall: the far
+    # face is 3 1/2 / 4 = 0.875 lower. 97 - 1.5462 - 1.5 = 93.954 and 93.079, mitre 14.04.
+    wall = front()
+    assert wall.frame is not None
+    stud = member(wall.frame, "layout/1")
+    assert [round(US.of(e), 3) for e in stud.edges] == [93.954, 93.954, 93.079, 93.079]
+    (cut,) = stud.last_cut
+    assert (round(math.degrees(cut.mitre), 2), round(math.degrees(cut.bevel), 2)) == (-14.04, 0)
+    # Trimmers 66 - 1 1/2; the sill lies 1 1/2 under 30; cripples on the header at 67 1/2 reach
+    # 95.454: 27.954.
+    assert US.of(member(wall.frame, "window-1/trimmer/left").overall) == pytest.approx(64.5)
+    assert US.of(member(wall.frame, "window-1/sill/1").top) == pytest.approx(30)
+    above = [m for m in wall.frame.members if "/above/" in m.key]
+    assert [round(US.of(m.long_point), 3) for m in above] == [27.954] * len(above)
+    assert len(above) == 4
+    assert wall.cautions == ()
+
+
+def test_a_dormer_leaves_the_walls_beside_it_as_they_were() -> None:
+    # At 40 along, before the dormer: the main roof on both sides, ridge at u = 84, 124 high.
+    wall = result(ROOM, US.wall((48, 40), (216, 40)))
+    assert wall.inputs.near is not None
+    corners = [(round(US.of(x), 4), round(US.of(y), 4)) for x, y in wall.inputs.near.points()]
+    assert corners == [(0, 54), (84, 124), (168, 54)]
