@@ -42,7 +42,8 @@ class Dormer(msgspec.Struct, frozen=True):
     """A dormer on the `side` slope.
 
     It goes from `start` along the room for `width`, outer face to outer face of its cheeks. Its
-    front wall stands with its inner face `face` in from the eave wall. `height` is the underside
+    front wall stands with its inner face `face` in from the eave wall and is `front` thick; beyond
+    it, what is inside is under the main roof again. `height` is the underside
     of its rafters over that face (shed) or over the outer faces of its cheeks (gable).
     """
 
@@ -52,6 +53,7 @@ class Dormer(msgspec.Struct, frozen=True):
     start: Length
     width: Length
     face: Length
+    front: Length
     height: Length
     pitch: Pitch
 

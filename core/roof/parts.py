@@ -39,7 +39,7 @@ def main_parts(room: Room) -> tuple[Part, ...]:
 
 
 def dormer_parts(room: Room, dormer: Dormer) -> tuple[Part, ...]:
-    """The roof of a dormer, from its front wall inward to where it meets the other slope."""
+    """The roof of a dormer, from over its front wall inward to where it meets the other slope."""
     v0, v1 = dormer.start.mm, dormer.start.mm + dormer.width.mm
     rise, height, face = dormer.pitch.tangent, dormer.height.mm, dormer.face.mm
     if dormer.kind is DormerKind.GABLE:
@@ -52,7 +52,7 @@ def dormer_parts(room: Room, dormer: Dormer) -> tuple[Part, ...]:
     else:
         planes = (Plane(-rise, 0.0, height + rise * (room.width.mm - face)),)
     ground = msgspec.structs.replace(
-        _ground(room, dormer.side, -face, (v0, v1)), planes=tuple(planes)
+        _ground(room, dormer.side, dormer.front.mm - face, (v0, v1)), planes=tuple(planes)
     )
     return tuple(_product(_put(room, dormer.side, (ground,))))
 

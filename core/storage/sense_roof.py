@@ -69,6 +69,7 @@ def dormer_size(dormer: Dormer, room: Room, place: str) -> Iterator[Fault]:
         yield fault(f"{place}.side", Why.NO_SLOPE_THERE, text=dormer.side.value)
     yield from _along(dormer.start, dormer.width, room, place)
     yield from within(dormer.face, 0.0, room.width.mm, f"{place}.face")
+    yield from above_zero(dormer.front, limits.PART_MM, f"{place}.front")
     yield from _height(dormer.height, f"{place}.height")
 
 

@@ -52,8 +52,9 @@ def _dormer(project: Project) -> Dormer:
     side, room = _slope(project.room)[0], project.room
     start, width = _shown(project, room.length.mm / 3), _shown(project, room.length.mm / 3)
     face, height = _text(project, "24 in", "600 mm"), _text(project, "84 in", "2100 mm")
+    front, pitch = usual.stud(project.system).width, _pitch(project, "3 in 12", "15°")
     name, kind = _id(room, "dormer"), DormerKind.SHED
-    return Dormer(name, kind, side, start, width, face, height, _pitch(project, "3 in 12", "15°"))
+    return Dormer(name, kind, side, start, width, face, front, height, pitch)
 
 
 def _wing(project: Project) -> Wing:

@@ -33,6 +33,7 @@ _DORMER: tuple[Row, ...] = (
     ("field.part-start", "start", "length"),
     ("field.dormer-width", "width", "length"),
     ("field.dormer-face", "face", "length"),
+    ("field.dormer-front", "front", "length"),
     ("field.dormer-height", "height", "length"),
     ("field.pitch", "pitch", "pitch"),
 )

@@ -29,6 +29,7 @@ DORMER = Dormer(
     start=US.length(120),
     width=US.length(120),
     face=US.length(24),
+    front=US.length(3.5),
     height=US.length(90),
     pitch=in_12(6),
 )

@@ -34,6 +34,7 @@ DORMER = Dormer(
     start=US.length(60),
     width=US.length(120),
     face=US.length(24),
+    front=US.length(3.5),
     height=US.length(97),
     pitch=in_12(3),
 )
@@ -196,7 +197,7 @@ def test_the_door_under_the_ridge_fits_where_it_is_stated() -> None:
     (placed,) = frame.openings
     assert placed.fit.fits
     ((low, high),) = [tuple(US.of(mm) for mm in stretch) for stretch in placed.fit.ranges]
-    assert (round(low, 3), high) == (39.843, pytest.approx(153.5))
+    assert (round(low, 3), round(high, 3)) == (39.843, 153.5)
     # Kings at 97 and 135 1/2: under the dormer 97 + (192 - u) / 4 - 1.5462 - 1.5.
     king = member(frame, "door-1/king/left")
     assert [round(US.of(e), 3) for e in king.edges[:2]] == [117.704, 117.329]

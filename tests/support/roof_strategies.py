@@ -73,6 +73,7 @@ def _dormer(draw: st.DrawFn, name: str, room: Room, sides: list[Side], system: S
         start=draw(lengths(0, 0.5 * room.length.mm, system)),
         width=draw(lengths(600, 0.45 * room.length.mm, system)),
         face=draw(lengths(0, 0.4 * room.width.mm, system)),
+        front=draw(lengths(60, 200, system)),
         height=draw(lengths(1500, 3500, system)),
         pitch=draw(pitches()),
     )

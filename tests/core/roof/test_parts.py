@@ -102,6 +102,7 @@ def dormer(kind: DormerKind, side: Side = Side.RIGHT) -> Dormer:
         start=US.length(120),
         width=US.length(120),
         face=US.length(24),
+        front=US.length(3.5),
         height=US.length(90),
         pitch=in_12(3) if kind is DormerKind.SHED else in_12(6),
     )
@@ -111,7 +112,8 @@ def dormer(kind: DormerKind, side: Side = Side.RIGHT) -> Dormer:
     ("across", "along", "expected"),
     [
         pytest.param(216, 180, 90, id="at its front"),
-        pytest.param(217, 180, 53, id="before its front: the main roof"),
+        pytest.param(219.5, 180, 89.125, id="over the outer face of its front wall"),
+        pytest.param(220, 180, 50, id="before its front: the main roof"),
         pytest.param(176, 180, 100, id="40 in: 90 + 10"),
         # 90 + (216 - u) / 4 = 270 - u at u = 168: from there the main roof is higher.
         pytest.param(168, 180, 102, id="where it dies into the main roof"),

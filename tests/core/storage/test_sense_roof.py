@@ -33,6 +33,7 @@ DORMER = Dormer(
     UK.length(1000),
     UK.length(2000),
     UK.length(600),
+    UK.length(89),
     UK.length(2200),
     at_degrees(10),
 )
@@ -86,6 +87,7 @@ def test_all_of_it_makes_sense() -> None:
         pytest.param("dormers", {"width": 0}, "width", id="dormer of no width"),
         pytest.param("dormers", {"width": 7002}, "width", id="dormer past the end"),
         pytest.param("dormers", {"face": 6001}, "face", id="front wall past the room"),
+        pytest.param("dormers", {"front": 0}, "front", id="front wall of no thickness"),
         pytest.param("dormers", {"height": -1}, "height", id="dormer below the floor"),
         pytest.param("dormers", {"id": "Dormer"}, "id", id="no id"),
         pytest.param("wings", {"reach": 0}, "reach", id="wing of no reach"),
