@@ -6,6 +6,7 @@ from core.drawing.placing import Ground, bounds
 from core.drawing.view import Show, View
 from core.framing import Frame, Mark, Member, Role, keys
 from core.job import WallResult
+from core.roof import Segment, below
 from core.wording import Wording
 
 
@@ -20,8 +21,7 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         *timber.members(_back_to_front(frame.members)),
     ]
     drawing += timber.purlins(result.inputs.crossings)
-    if result.inputs.foot is not None:
-        drawing += timber.rafters(result.inputs.foot[0])
+    drawing += timber.rafters(_rafters(result))
     for placed in frame.openings:
         drawing += timber.opening(placed)
     for box in result.boxes:
@@ -41,7 +41,13 @@ def _under_tapes(result: WallResult, view: View, wording: Wording) -> Drawing:
     if result.inputs.foot is None:
         return tapes.sole_tape(result.wall.run, sole_marks(result), view, wording)
     on_rafters = tuple(m for m in result.marks if m.plate == keys.rafters(result.wall.letter))
-    return tapes.rafter_tapes(result.inputs.foot[0], on_rafters, view, wording)
+    return tapes.rafter_tapes(_rafters(result), on_rafters, view, wording)
+
+
+def _rafters(result: WallResult) -> tuple[Segment, ...]:
+    """The rafters that the wall stands on, as far as they lie under its roof; none on the floor."""
+    near, foot = result.inputs.near, result.inputs.foot
+    return () if near is None or foot is None else below(foot[0], near)
 
 
 def marks_reach(result: WallResult, view: View, wording: Wording) -> float:

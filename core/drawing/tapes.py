@@ -54,10 +54,12 @@ def sole_tape(wall_run: float, marks: list[Mark], view: View, wording: Wording) 
     return _tape(_Course(wall_run, bend, -math.pi / 2), places, view, wording)
 
 
-def rafter_tapes(foot: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording) -> Drawing:
+def rafter_tapes(
+    foot: tuple[Segment, ...], marks: tuple[Mark, ...], view: View, wording: Wording
+) -> Drawing:
     """A tape under each stretch of the rafters that a wall stands on, with its marks."""
     drawing: list[Element] = []
-    for segment in foot.segments:
+    for segment in foot:
         left, run = segment.left, math.hypot(1.0, segment.along)
         under = (segment.along / run, -1.0 / run)
 

@@ -8,7 +8,7 @@ from core.drawing.pen import Pen
 from core.drawing.placing import Rect, bounds
 from core.drawing.view import View
 from core.framing import Member, PlacedBox, PlacedOpening, Role
-from core.roof import Crossing, RoofLine
+from core.roof import Crossing, RoofLine, Segment
 
 PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
 
@@ -84,9 +84,10 @@ def floor(run: float, view: View) -> Drawing:
     return (Stroke(((-past, 0.0), (run + past, 0.0)), Pen.FLOOR),)
 
 
-def rafters(foot: RoofLine) -> Drawing:
-    """The line that a wall on rafters stands on."""
-    return (Stroke(foot.points(), Pen.ROOF),)
+def rafters(foot: tuple[Segment, ...]) -> Drawing:
+    """The line that a wall on rafters stands on, as far as it lies under the roof."""
+    ends = (((s.left, s.at(s.left)), (s.right, s.at(s.right))) for s in foot)
+    return tuple(Stroke(points, Pen.ROOF) for points in ends)
 
 
 def purlins(crossings: tuple[Crossing, ...]) -> Drawing:

@@ -21,8 +21,8 @@ Lines = tuple[RoofLine, RoofLine]
 def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
     """The frame of a wall whose studs stand on the `foot` lines, under the `roof` lines.
 
-    Studs of the layout and end studs that have no room are left out: a cheek ends in a point, and
-    none is wanted there. Openings are not framed in such a wall.
+    Studs of the layout and end studs that have no room, or are shorter than they are thick, are
+    left out: a cheek ends in a point, and there rafters are nailed to each other. Openings are not framed in such a wall.
     """
     over = (plates_underside(wall, roof[0]), plates_underside(wall, roof[1]))
     made: list[Member] = []
@@ -33,7 +33,7 @@ def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
         stud = standing(key, Role.STUD, wall.stud, left, foot, over)
         if _in_the_way(wall, left, made):
             no_room.append(key)
-        elif stud is not None:
+        elif stud is not None and stud.short_point >= wall.stud.thickness.mm - CLEAR:
             made.append(stud)
         elif stated:
             low.append(key)

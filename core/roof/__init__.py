@@ -1,5 +1,6 @@
 """Roof planes over the room, and the line that each wall has overhead."""
 
+from core.roof.below import below
 from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.parts import stands_in_wing
 from core.roof.plane import Part, Plan, Plane, Roof
@@ -14,6 +15,7 @@ __all__ = [
     "Roof",
     "RoofLine",
     "Segment",
+    "below",
     "crossings",
     "inside_purlin",
     "lowered",

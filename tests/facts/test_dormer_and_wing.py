@@ -83,6 +83,16 @@ def test_along_the_dormer() -> None:
     assert (round(math.degrees(cut.bevel), 2), cut.mitre) == (26.57, 0)
 
 
+def test_the_plates_beside_the_dormer_are_whole_on_both_faces() -> None:
+    # The same plane comes down to the wall before and behind the dormer: 20 long on both sides,
+    # square, and as long on the far face as on face A.
+    made = walled(msgspec.structs.replace(GABLE, dormers=(DORMER,)), (200, 100), (200, 260))
+    for cause in ("top/1/1", "top/4/1"):
+        plate = member(frame(made), cause)
+        assert edges(plate) == [20.0] * 4
+        assert all(c.is_square for c in (*plate.first_cut, *plate.last_cut))
+
+
 def test_through_the_valley_of_the_dormer() -> None:
     # Along v = 150, from u = 100 to 216: main roof up to the ridge and down to where the dormer's
     # plane over v = 150, level at 90 + 15 = 105, comes out of it: 270 - u = 105 at u = 165.
