@@ -22,7 +22,8 @@ def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
     """The frame of a wall whose studs stand on the `foot` lines, under the `roof` lines.
 
     Studs of the layout and end studs that have no room, or are shorter than they are thick, are
-    left out: a cheek ends in a point, and there rafters are nailed to each other. Openings are not framed in such a wall.
+    left out: a cheek ends in a point, and there rafters are nailed to each other. Openings are not
+    framed in such a wall.
     """
     over = (plates_underside(wall, roof[0]), plates_underside(wall, roof[1]))
     made: list[Member] = []
