@@ -221,11 +221,16 @@ class Choice(QComboBox):
         self, name: str, values: tuple[tuple[Any, str], ...], parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._values = tuple(value for value, _ in values)
-        self.addItems([text for _, text in values])
+        self.offer(values)
         self.setAccessibleName(name)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.activated.connect(lambda index: self.chosen.emit(self._values[index]))
+
+    def offer(self, values: tuple[tuple[Any, str], ...]) -> None:
+        """Offers these values, each with its text, instead of those before."""
+        self._values = tuple(value for value, _ in values)
+        self.clear()
+        self.addItems([text for _, text in values])
 
     def show_value(self, value: object) -> None:
         """Shows the value there is; one that is not offered shows as nothing."""

@@ -19,6 +19,7 @@ from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.raising import RaisingForm
+from gui.panels.roof_parts import RoofPartsForm
 from gui.panels.room import RoomForm
 from gui.panels.rules import RulesForm
 from gui.panels.section import Section
@@ -49,6 +50,7 @@ _OF_THE_WALL = (
     "raising",
     "nails",
     "room",
+    "roof-parts",
     "habits",
 )
 
@@ -74,6 +76,7 @@ class Held(QScrollArea):
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
         self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
+        self.roof_parts = RoofPartsForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "leaf": Section(words.word("heading.leaf"), self.leaf),
@@ -90,6 +93,7 @@ class Held(QScrollArea):
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "rules": Section(words.word("heading.rules"), self.rules),
             "room": Section(words.word("heading.room"), self.room),
+            "roof-parts": Section(words.word("heading.roof-parts"), self.roof_parts),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
         self._fill()
@@ -133,7 +137,7 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "habits"
+            return "room", "roof-parts", "habits"
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
             return _OF_THE_WALL

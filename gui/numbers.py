@@ -112,7 +112,7 @@ def _stock(member: Member, wording: Wording) -> str:
 
 def _mark(result: WallResult, mark: Mark, wording: Wording) -> Figure:
     plate = result.frame.member(mark.plate) if result.frame else None
-    caption = role_word(plate.role, wording) if plate else ""
+    caption = role_word(plate.role, wording) if plate else wording.word("held.rafter")
     label = result.label_of.get(mark.plate, "")
     text = wording.say(
         message(

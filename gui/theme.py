@@ -128,6 +128,7 @@ _LOOKS: Mapping[Pen, _Row] = {
     Pen.BACKING: ("timber-line", 0.35, "frame", "ink", _FULL),
     Pen.RAFTER: ("faint", 0.25, "void", "faint", _FULL),
     Pen.BLOCK: ("timber-line", 0.35, "stud", "ink", _FULL),
+    Pen.PURLIN: ("ink", 0.50, "carrier", "ink", _FULL),
     Pen.OPENING: ("ink", 0.50, "open", "ink", _FULL),
     Pen.UNBUILDABLE: ("warning", 0.50, "warning", "warning", (4.0, 2.0)),
     Pen.SWING: ("faint", 0.18, "open", "faint", _FULL),

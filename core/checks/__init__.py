@@ -4,6 +4,7 @@ from core.checks.caution import Caution, Severity
 from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
+from core.checks.roof_parts import clear_cautions, purlin_cautions, rafter_cautions
 from core.checks.standing import standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions
 
@@ -11,9 +12,12 @@ __all__ = [
     "Caution",
     "Severity",
     "bare_messages",
+    "clear_cautions",
     "fit_message",
     "measured_cautions",
     "nailed_cautions",
+    "purlin_cautions",
+    "rafter_cautions",
     "range_message",
     "standing_cautions",
     "wall_cautions",

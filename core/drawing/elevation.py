@@ -5,8 +5,9 @@ from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground, bounds
 from core.drawing.swing import swing
 from core.drawing.view import Show, View
-from core.framing import Frame, Mark, Member, Role
+from core.framing import Frame, Mark, Member, Role, keys
 from core.job import WallResult
+from core.roof import Segment, below
 from core.wording import Wording
 
 
@@ -22,6 +23,8 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         *timber.members(_back_to_front(frame.members)),
     ]
     drawing += overhead.rafters(line, frame, result.wall.run)
+    drawing += timber.purlins(result.inputs.crossings)
+    drawing += timber.rafters(_rafters(result))
     for placed in frame.openings:
         drawing += timber.opening(placed)
     for box in result.boxes:
@@ -31,14 +34,27 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         drawing += swing(placed, view, tuple(texts))
     drawing += texts
     if Show.TAPES in view.shows:
-        sole = sole_marks(result)
-        low = measured.lowest(result.wall)
-        drawing += tapes.sole_tape(result.wall.run, sole, view, wording, low)
+        drawing += _under_tapes(result, view, wording)
         drawing += tapes.top_tapes(frame, line, result.marks, view, wording)
     if Show.DIMENSIONS in view.shows:
         below = marks_reach(result, view, wording)
         drawing += strings.strings(result.wall.run, line, frame, below, view, wording)
     return tuple(drawing)
+
+
+def _under_tapes(result: WallResult, view: View, wording: Wording) -> Drawing:
+    """The tape under the sole plate, or under the rafters that the wall stands on."""
+    if result.inputs.foot is None:
+        low = measured.lowest(result.wall)
+        return tapes.sole_tape(result.wall.run, sole_marks(result), view, wording, low)
+    on_rafters = tuple(m for m in result.marks if m.plate == keys.rafters(result.wall.letter))
+    return tapes.rafter_tapes(_rafters(result), on_rafters, view, wording)
+
+
+def _rafters(result: WallResult) -> tuple[Segment, ...]:
+    """The rafters that the wall stands on, as far as they lie under its roof; none on the floor."""
+    near, foot = result.inputs.near, result.inputs.foot
+    return () if near is None or foot is None else below(foot[0], near)
 
 
 def marks_reach(result: WallResult, view: View, wording: Wording) -> float:
@@ -76,6 +92,8 @@ def _ground(result: WallResult, frame: Frame, view: View) -> Ground:
     for member in frame.members:
         if member.near and member.role is not Role.TOP_PLATE:
             ground.add_timber(bounds(member.near))
+    for purlin in result.inputs.crossings:
+        ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
     for box in result.boxes:
         ground.add_writing((box.left, box.bottom, box.right, box.top))
     half = view.model(0.5)

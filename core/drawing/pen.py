@@ -21,6 +21,7 @@ class Pen(enum.Enum):
     BACKING = "backing"
     RAFTER = "rafter"
     BLOCK = "block"
+    PURLIN = "purlin"
     OPENING = "opening"
     SWING = "swing"
     UNBUILDABLE = "unbuildable"

@@ -59,6 +59,31 @@ def sole_tape(
     return _tape(_Course(wall_run, bend, -math.pi / 2), places, view, wording)
 
 
+def rafter_tapes(
+    foot: tuple[Segment, ...], marks: tuple[Mark, ...], view: View, wording: Wording
+) -> Drawing:
+    """A tape under each stretch of the rafters that a wall stands on, with its marks."""
+    drawing: list[Element] = []
+    for segment in foot:
+        left, run = segment.left, math.hypot(1.0, segment.along)
+        under = (segment.along / run, -1.0 / run)
+
+        def bend(
+            along: float,
+            off: float,
+            segment: Segment = segment,
+            run: float = run,
+            under: XY = under,
+        ) -> XY:
+            x = segment.left + along / run
+            return x + under[0] * off, segment.at(x) + under[1] * off
+
+        course = _Course((segment.right - left) * run, bend, segment.angle - math.pi / 2)
+        own = [(m, (m.x - left) * run) for m in marks if left <= m.x <= segment.right]
+        drawing += _tape(course, own, view, wording) if own else ()
+    return tuple(drawing)
+
+
 def top_tapes(
     frame: Frame, line: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording
 ) -> Drawing:
@@ -136,9 +161,9 @@ def _marks(
     """
     bend, outward = course.bend, course.outward
     near, far, tip = (view.model(d) for d in (OFF - 1.2, OFF + BAND, OFF + BAND + LEAD))
-    turned = not -1e-9 <= outward <= math.pi / 2 + 1e-9
+    turned = not 1e-9 - math.pi / 2 <= outward <= math.pi / 2 + 1e-9
     align = Align.END if turned else Align.START
-    angle = outward + (math.pi if outward < 0 else -math.pi if turned else 0.0)
+    angle = outward if not turned else outward + (math.pi if outward < 0 else -math.pi)
     drawing: list[Element] = []
     for (mark, along), place in zip(marks, _places(course, marks, view), strict=True):
         tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)

@@ -8,7 +8,7 @@ from core.drawing.pen import Pen
 from core.drawing.placing import Rect, bounds
 from core.drawing.view import View
 from core.framing import Member, PlacedBox, PlacedOpening, Role
-from core.roof import RoofLine
+from core.roof import Crossing, RoofLine, Segment
 
 PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
 
@@ -82,6 +82,25 @@ def floor(run: float, view: View) -> Drawing:
     """The floor line, a little longer than the wall."""
     past = view.model(4.0)
     return (Stroke(((-past, 0.0), (run + past, 0.0)), Pen.FLOOR),)
+
+
+def rafters(foot: tuple[Segment, ...]) -> Drawing:
+    """The line that a wall on rafters stands on, as far as it lies under the roof."""
+    ends = (((s.left, s.at(s.left)), (s.right, s.at(s.right))) for s in foot)
+    return tuple(Stroke(points, Pen.ROOF) for points in ends)
+
+
+def purlins(crossings: tuple[Crossing, ...]) -> Drawing:
+    """The purlins that pass through a wall, on face A, each with a cross from corner to corner."""
+    drawing: list[Element] = []
+    for crossing in crossings:
+        (left, right), bottom, top = crossing.near, crossing.bottom, crossing.top
+        outline = _corners(left, bottom, right, top)
+        drawing.append(Fill(outline, Pen.PURLIN))
+        drawing.append(Stroke(outline, Pen.PURLIN, closed=True))
+        drawing.append(Stroke(((left, bottom), (right, top)), Pen.PURLIN))
+        drawing.append(Stroke(((left, top), (right, bottom)), Pen.PURLIN))
+    return tuple(drawing)
 
 
 def _corners(left: float, bottom: float, right: float, top: float) -> tuple[XY, ...]:

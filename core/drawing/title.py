@@ -121,11 +121,12 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         cripple=letters.cripple,
     )
     end = message(f"end.{result.wall.layout.start.value}")
+    tapes = "sheet.tapes" if result.inputs.foot is None else "sheet.tapes-rafter"
     return [
         wording.word(marked),
         wording.say(legend),
         wording.say(message("sheet.stock", stock=usual_stock(members, wording))),
-        wording.say(message("sheet.tapes", end=end)),
+        wording.say(message(tapes, end=end)),
         wording.say(message("sheet.rounded", step=str(habits.tape.step))),
         *layout_notes(result, wording),
         *_longest_and_shortest(result, wording),

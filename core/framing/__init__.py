@@ -16,7 +16,9 @@ from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
 from core.framing.member import SQUARE_WITHIN, Facet, Member, Role
 from core.framing.nailed import Nailed, Surroundings
+from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
+from core.framing.passing import Clash, Passed, pass_purlins
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
 from core.framing.reasons import BareMark, Why, bare_marks
 
@@ -25,6 +27,7 @@ __all__ = [
     "BareMark",
     "Between",
     "BoardEdge",
+    "Clash",
     "Crossing",
     "Facet",
     "Fit",
@@ -35,6 +38,7 @@ __all__ = [
     "Member",
     "Nailed",
     "OverPlate",
+    "Passed",
     "PlacedBox",
     "PlacedOpening",
     "Rafters",
@@ -47,6 +51,7 @@ __all__ = [
     "board_edges",
     "fit",
     "footprints",
+    "frame_on_rafters",
     "frame_wall",
     "header_depth",
     "header_rise",
@@ -56,7 +61,9 @@ __all__ = [
     "marks",
     "meetings",
     "origin_in_line",
+    "pass_purlins",
     "place_boxes",
+    "rafter_marks",
     "rafters_of",
     "reaches_plates",
     "spacers",

@@ -7,6 +7,7 @@ from core.model import Side
 
 SOLE = "sole"
 DOUBLE = "double"
+RAFTERS = "rafters"
 
 
 def sole(letter: str) -> str:
@@ -26,6 +27,20 @@ def sole_piece(letter: str, number: int) -> str:
 def top(letter: str, segment: int, layer: int) -> str:
     """The key of a top plate: its segment counted from the left, its layer from the roof down."""
     return f"{letter}/top/{segment + 1}/{layer + 1}"
+
+
+def past(plate: str, purlin: str) -> str:
+    """The key of the piece of a top plate beyond a purlin.
+
+    >>> past("B/top/1/1", "purlin-1")
+    'B/top/1/1/past/purlin-1'
+    """
+    return f"{plate}/past/{purlin}"
+
+
+def rafters(letter: str) -> str:
+    """The key of the rafters that a wall stands on."""
+    return f"{letter}/{RAFTERS}"
 
 
 def end(letter: str, side: Side) -> str:

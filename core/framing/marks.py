@@ -23,7 +23,8 @@ class Mark(msgspec.Struct, frozen=True):
     the stud's `edge`, and its letter is written on the `x_side` of the line. `along_top` runs
     along the plate's underside (for a header, along the header) and is None on the sole plate;
     `along_sole` is the same line's distance along the floor from below the same end. `x` is the
-    line's place from the wall's left end.
+    line's place from the wall's left end. A plate that a purlin cuts goes on as another piece, and
+    `begins` is how far along the whole of it that piece begins.
     """
 
     member: str
@@ -34,6 +35,7 @@ class Mark(msgspec.Struct, frozen=True):
     along_sole: float
     along_top: float | None
     x: float
+    begins: float = 0.0
 
     @property
     def x_side(self) -> Side:
@@ -42,8 +44,8 @@ class Mark(msgspec.Struct, frozen=True):
 
     @property
     def along(self) -> float:
-        """The running distance on this plate itself, mm."""
-        return self.along_sole if self.along_top is None else self.along_top
+        """The running distance on this plate itself, mm, from the end of the piece."""
+        return self.along_sole if self.along_top is None else self.along_top - self.begins
 
 
 _LETTERED = {

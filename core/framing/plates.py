@@ -57,11 +57,14 @@ def _behind(
     segment: Segment, far: RoofLine, slabs: tuple[Slab | None, ...], away: float
 ) -> Slab | None:
     """The slab on the far face under the same plane; None where that plane ends short of it."""
+    found = []
     for other, slab in zip(far.segments, slabs, strict=True):
         here = abs(segment.height + segment.across * away - other.height) <= TOUCH
-        if here and abs(segment.along - other.along) <= 1e-9:
-            return slab
-    return None
+        if here and abs(segment.along - other.along) <= 1e-9 and slab is not None:
+            # A plane may come down to the wall more than once: on either side of a dormer.
+            apart = abs(segment.left + segment.right - other.left - other.right)
+            found.append((apart, slab))
+    return min(found, key=lambda pair: pair[0])[1] if found else None
 
 
 def _moved(slab: Slab, away: float) -> Slab:

@@ -3,9 +3,9 @@
 import msgspec
 
 from core.checks import Caution, Severity
-from core.framing import Frame, Mark, PlacedBox, Surroundings
-from core.model import Habits, Project, Wall
-from core.roof import RoofLine, Survey
+from core.framing import Clash, Frame, Mark, PlacedBox, Surroundings
+from core.model import Habits, KeptClear, Project, Wall
+from core.roof import Crossing, RoofLine, Survey
 
 
 class WallInputs(msgspec.Struct, frozen=True):
@@ -14,7 +14,9 @@ class WallInputs(msgspec.Struct, frozen=True):
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
     out from under the roof or has no length. `stated` is the roof line over face A as it was before
     it was moved through measured points. `printed` are labels already on paper, (key, label).
-    `around` is what stands about the wall: walls that end against it, rafters over it.
+    `around` is what stands about the wall: walls that end against it, rafters over it. `foot` are
+    the lines on both faces that it stands on, None for the floor; `crossings` are the purlins that
+    pass through it, `inside` is the id of one that it runs along within.
     """
 
     wall: Wall
@@ -24,6 +26,10 @@ class WallInputs(msgspec.Struct, frozen=True):
     printed: tuple[tuple[str, str], ...]
     stated: RoofLine | None = None
     around: Surroundings = Surroundings()
+    foot: tuple[RoofLine, RoofLine] | None = None
+    crossings: tuple[Crossing, ...] = ()
+    inside: str | None = None
+    kept_clear: tuple[KeptClear, ...] = ()
 
 
 class WallResult(msgspec.Struct, frozen=True):
@@ -36,6 +42,7 @@ class WallResult(msgspec.Struct, frozen=True):
     labels: tuple[tuple[str, str], ...]
     cautions: tuple[Caution, ...]
     survey: Survey | None = None
+    clashes: tuple[Clash, ...] = ()
 
     @property
     def wall(self) -> Wall:

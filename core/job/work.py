@@ -3,38 +3,38 @@
 from core.checks import (
     Caution,
     Severity,
+    clear_cautions,
     measured_cautions,
     nailed_cautions,
+    purlin_cautions,
+    rafter_cautions,
     standing_cautions,
     wall_cautions,
 )
 from core.framing import (
     Footprint,
+    Mark,
+    Passed,
     Surroundings,
     footprints,
+    frame_on_rafters,
     frame_wall,
     labels,
     marks,
     meetings,
+    pass_purlins,
     place_boxes,
+    rafter_marks,
     rafters_of,
 )
+from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
-from core.model import Project, SiteRecord, Wall
-from core.roof import (
-    Roof,
-    RoofLine,
-    corrected,
-    differences,
-    roof_heights,
-    roof_line,
-    roof_of,
-    survey,
-)
+from core.model import Point, Project, Room, SiteRecord, StandsOn, Timber, Wall
+from core.roof import Roof, RoofLine, corrected, differences, roof_heights, roof_of, survey
 from core.wording import message
 
-_INTO = 0.01
-"""A step from a face into the timber, mm."""
+Ground = tuple[Point, Point, Timber, StandsOn | None]
+"""Where a wall stands: its ends, its studs' timber, and what it stands on."""
 
 
 class Memo:
@@ -47,38 +47,61 @@ class Memo:
     def __init__(self) -> None:
         """An empty memo."""
         self._kept: dict[WallInputs, WallResult] = {}
+        self._over: dict[tuple[Room, Ground], Overhead] = {}
 
     def wall(self, inputs: WallInputs) -> WallResult:
         """The result for these inputs, worked out if it is not at hand."""
         return self._kept.get(inputs) or wall_result(inputs)
 
-    def keep(self, results: tuple[WallResult, ...]) -> None:
+    def overhead(self, room: Room, roof: Roof, wall: Wall) -> Overhead:
+        """What the roof is to a wall, which no stud, opening or box in it changes."""
+        ground = _ground(wall)
+        found = self._over.get((room, ground))
+        if found is None:
+            found = self._over[room, ground] = overhead(room, roof, wall)
+        return found
+
+    def keep(self, room: Room, results: tuple[WallResult, ...]) -> None:
         """Keep these results and forget all others."""
         self._kept = {result.inputs: result for result in results}
+        keys = [(room, _ground(result.wall)) for result in results]
+        self._over = {key: self._over[key] for key in keys if key in self._over}
 
 
 def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Results:
     """All results of a project; with a memo only the walls whose inputs changed are worked out."""
     memo = memo or Memo()
     roof = roof_of(project.room)
+    overs = [memo.overhead(project.room, roof, wall) for wall in project.walls]
     plan = footprints(project.walls)
-    walls = tuple(memo.wall(inputs_of(project, site, roof, plan, wall)) for wall in project.walls)
-    memo.keep(walls)
+    pairs = zip(project.walls, overs, strict=True)
+    walls = tuple(memo.wall(inputs_of(project, site, over, plan, wall)) for wall, over in pairs)
+    memo.keep(project.room, walls)
     return Results(project, walls, standing_cautions())
 
 
 def inputs_of(
-    project: Project, site: SiteRecord, roof: Roof, plan: tuple[Footprint, ...], wall: Wall
+    project: Project, site: SiteRecord, over: Overhead, plan: tuple[Footprint, ...], wall: Wall
 ) -> WallInputs:
     """Gather everything the wall may read; `plan` is where all walls stand."""
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
-    around = Surroundings(meetings(wall, plan), rafters_of(project.room))
-    near, far = _line(roof, wall, 0.0), _line(roof, wall, wall.stud.width.mm)
-    if near is None or far is None:
-        return WallInputs(wall, near, far, project.habits, printed, None, around)
-    found = differences(near, roof_heights(wall))
-    on_near, on_far = corrected(near, found), corrected(far, found)
-    return WallInputs(wall, on_near, on_far, project.habits, printed, near, around)
+    near, far = over.near, over.far
+    if near is not None and far is not None:
+        found = differences(near, roof_heights(wall))
+        near, far = corrected(near, found), corrected(far, found)
+    return WallInputs(
+        wall,
+        near,
+        far,
+        project.habits,
+        printed,
+        over.near,
+        Surroundings(meetings(wall, plan), rafters_of(project.room)),
+        over.foot,
+        over.crossings,
+        over.inside,
+        project.room.kept_clear,
+    )
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
@@ -89,35 +112,39 @@ def wall_result(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    frame = frame_wall(wall, inputs.near, inputs.far, inputs.around)
+    passed = _framed(inputs, (inputs.near, inputs.far))
+    frame = passed.frame
     measured = survey(wall, inputs.stated) if inputs.stated else None
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
+    cautions = (
+        *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        *rafter_cautions(wall),
+        *purlin_cautions(wall, passed, inputs.inside),
+        *clear_cautions(wall, inputs.kept_clear),
+        *measured_cautions(wall, frame, measured),
+        *nailed_cautions(wall, frame, inputs.around),
+    )
+    grave_first = tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
+    named_keys = tuple(named.items())
     return WallResult(
-        inputs,
-        frame,
-        marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
-        boxes,
-        tuple(named.items()),
-        (
-            *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
-            *measured_cautions(wall, frame, measured),
-            *nailed_cautions(wall, frame, inputs.around),
-        ),
-        measured,
+        inputs, frame, passed.marks, boxes, named_keys, grave_first, measured, passed.clashes
     )
 
 
-def _line(roof: Roof, wall: Wall, away: float) -> RoofLine | None:
-    """The roof line on the plane `away` mm behind face A, or None where there is none."""
-    (u0, v0), (u1, v1) = wall.chalk
-    if wall.run < wall.stud.thickness.mm:
-        return None
-    aside = (-(v1 - v0) / wall.run * away, (u1 - u0) / wall.run * away)
-    start, end = (u0 + aside[0], v0 + aside[1]), (u1 + aside[0], v1 + aside[1])
-    # Where a face runs exactly under a ridge, what counts is the plane over the timber.
-    toward = _INTO if away == 0.0 else -_INTO
-    try:
-        return roof_line(roof, start, end, toward)
-    except ValueError:
-        return None
+def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
+    """The wall's frame and marks, its plates cut at the purlins that pass through it."""
+    wall, habits = inputs.wall, inputs.habits
+    below: tuple[Mark, ...] = ()
+    if inputs.foot is None:
+        frame = frame_wall(wall, *roof, inputs.around)
+    else:
+        frame = frame_on_rafters(wall, roof, inputs.foot)
+        below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
+    made = marks(wall, frame, habits.line_edge, habits.letters)
+    return pass_purlins(wall, frame, (*below, *made), inputs.crossings)
+
+
+def _ground(wall: Wall) -> Ground:
+    """All of a wall that matters to what is overhead."""
+    return wall.left_end, wall.right_end, wall.stud, wall.stands_on

@@ -13,7 +13,18 @@ from core.model.nailed import (
     WallFace,
 )
 from core.model.project import Project, next_letter
-from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
+from core.model.roof_parts import (
+    ClearKind,
+    Dormer,
+    DormerKind,
+    KeptClear,
+    Passing,
+    PitchBreak,
+    Purlin,
+    Slope,
+    Wing,
+)
+from core.model.room import Point, Rafter, RidgeBeam, Room
 from core.model.rules import DoubledStud, Near, WallRules, usual_board
 from core.model.side import Side
 from core.model.site import PrintedLabel, SiteRecord
@@ -28,6 +39,7 @@ from core.model.wall import (
     MovedStud,
     Opening,
     OpeningKind,
+    StandsOn,
     TopPlate,
     Wall,
 )
@@ -37,6 +49,9 @@ __all__ = [
     "Blocking",
     "Box",
     "BoxHeight",
+    "ClearKind",
+    "Dormer",
+    "DormerKind",
     "DoubledStud",
     "Fixture",
     "FixtureKind",
@@ -45,6 +60,7 @@ __all__ = [
     "Header",
     "HeaderKind",
     "Joint",
+    "KeptClear",
     "Layout",
     "Leaf",
     "Letters",
@@ -56,9 +72,12 @@ __all__ = [
     "Near",
     "Opening",
     "OpeningKind",
+    "Passing",
+    "PitchBreak",
     "Point",
     "PrintedLabel",
     "Project",
+    "Purlin",
     "Rafter",
     "RafterBacking",
     "RidgeBeam",
@@ -67,6 +86,7 @@ __all__ = [
     "SiteRecord",
     "Slope",
     "Species",
+    "StandsOn",
     "Station",
     "Swing",
     "Timber",
@@ -74,6 +94,7 @@ __all__ = [
     "Wall",
     "WallFace",
     "WallRules",
+    "Wing",
     "next_letter",
     "usual_board",
 ]

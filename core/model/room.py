@@ -7,7 +7,8 @@ heights to the underside of the rafters.
 
 import msgspec
 
-from core.lengths import Length, Pitch
+from core.lengths import Length
+from core.model.roof_parts import Dormer, KeptClear, Purlin, Slope, Wing
 from core.model.timber import Timber
 
 
@@ -16,13 +17,6 @@ class Point(msgspec.Struct, frozen=True):
 
     across: Length
     along: Length
-
-
-class Slope(msgspec.Struct, frozen=True):
-    """One side of the roof, rising from its eave wall at `pitch` from `eave_height`."""
-
-    eave_height: Length
-    pitch: Pitch
 
 
 class RidgeBeam(msgspec.Struct, frozen=True):
@@ -48,7 +42,9 @@ class Room(msgspec.Struct, frozen=True):
     """A rectangular room under a roof of one slope (a shed) or two.
 
     `left` rises to the right from the left eave wall, `right` to the left from the right one; a
-    shed roof has only one of them. `flat_ceiling` is the underside of the ceiling ties.
+    shed roof has only one of them. `flat_ceiling` is the underside of the ceiling ties. A hip end
+    rises from the gable wall at the start or the end of the room. Ids of dormers, wings, purlins
+    and what is kept clear differ from one another.
     """
 
     width: Length
@@ -58,3 +54,9 @@ class Room(msgspec.Struct, frozen=True):
     right: Slope | None = None
     ridge_beam: RidgeBeam | None = None
     flat_ceiling: Length | None = None
+    start_hip: Slope | None = None
+    end_hip: Slope | None = None
+    dormers: tuple[Dormer, ...] = ()
+    wings: tuple[Wing, ...] = ()
+    purlins: tuple[Purlin, ...] = ()
+    kept_clear: tuple[KeptClear, ...] = ()

@@ -18,8 +18,19 @@ from core.model.side import Side
 from core.model.timber import Timber
 
 
+class StandsOn(enum.Enum):
+    """What a wall stands on that does not stand on the floor, with no sole plate.
+
+    RAFTERS: its studs are cut to the tops of the main roof's rafters (a dormer's cheek).
+    BESIDE_RAFTERS: they lie against a rafter's side and reach down to its underside.
+    """
+
+    RAFTERS = "rafters"
+    BESIDE_RAFTERS = "beside rafters"
+
+
 class TopPlate(msgspec.Struct, frozen=True):
-    """The top plate: its cross-section, and how many lie one under the other (1 or 2)."""
+    """The top plate: its cross-section, and how many lie one under the other (0 to 2)."""
 
     timber: Timber
     count: int = 1
@@ -131,6 +142,7 @@ class Wall(msgspec.Struct, frozen=True):
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
     places that the person left empty on purpose. `meeting` is what the wall gets where others end
     against it; `slip_gap` is how far its top plate stays below the rafters, measured plumb.
+    `stands_on` is None for a wall on the floor.
 
     What was measured stands in `roof_points` and `floor_points`. With a `level_line` snapped or
     shone at that height above the subfloor, roof heights are read up from it and floor heights
@@ -164,6 +176,7 @@ class Wall(msgspec.Struct, frozen=True):
     slip_gap: Length | None = None
     doubled: tuple[DoubledStud, ...] = ()
     rules: WallRules | None = None
+    stands_on: StandsOn | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:

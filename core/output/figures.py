@@ -170,6 +170,7 @@ def _mark(mark: Mark) -> MarkFigures:
         x_side=mark.x_side,
         along_sole=_exact(mark.along_sole),
         along_top=None if mark.along_top is None else _exact(mark.along_top),
+        begins=_exact(mark.begins),
         x=_exact(mark.x),
     )
 

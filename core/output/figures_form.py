@@ -121,6 +121,13 @@ class MarkFigures(_Part, frozen=True, rename={"origin": "from"}):
             " mm; null on the sole plate."
         ),
     ]
+    begins: Annotated[
+        float,
+        Meta(
+            description="How far along the whole plate the marked piece begins, mm: the tape hooked"
+            " on the piece itself reads so much less. Zero unless a purlin cuts the plate."
+        ),
+    ]
     x: Annotated[float, Meta(description="Its place from the wall's left end, mm.")]
 
 

@@ -39,6 +39,7 @@ _NAMED = {
     Pen.BACKING: ("BACKING", 36),
     Pen.RAFTER: ("RAFTER", 9),
     Pen.BLOCK: ("BLOCK", 56),
+    Pen.PURLIN: ("PURLIN", 36),
     Pen.OPENING: ("OPENING", 3),
     Pen.SWING: ("SWING", 8),
     Pen.UNBUILDABLE: ("UNBUILDABLE", 1),

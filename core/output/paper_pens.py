@@ -45,6 +45,7 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.BACKING: PaperPen(MEDIUM, 0.8575),
         Pen.RAFTER: PaperPen(THIN, 0.97, grey=0.3),
         Pen.BLOCK: PaperPen(MEDIUM, 0.72),
+        Pen.PURLIN: PaperPen(WIDE, 0.72),
         Pen.OPENING: PaperPen(WIDE, 1.0),
         Pen.SWING: PaperPen(FINE, 1.0, grey=0.3),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),

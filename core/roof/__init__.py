@@ -1,13 +1,17 @@
 """Roof planes over the room, and the line that each wall has overhead."""
 
+from core.roof.below import below
 from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
+from core.roof.parts import stands_in_wing
 from core.roof.plane import Part, Plan, Plane, Roof
-from core.roof.stated import ridge, roof_of
+from core.roof.purlins import Crossing, crossings, inside_purlin
+from core.roof.stated import rafters_of, ridge, roof_of
 from core.roof.survey import BestFit, Reading, Survey, survey
 
 __all__ = [
     "BestFit",
+    "Crossing",
     "Part",
     "Plan",
     "Plane",
@@ -16,14 +20,19 @@ __all__ = [
     "RoofLine",
     "Segment",
     "Survey",
+    "below",
     "corrected",
+    "crossings",
     "differences",
     "floor_line",
+    "inside_purlin",
     "lowered",
+    "rafters_of",
     "ridge",
     "roof_heights",
     "roof_line",
     "roof_of",
+    "stands_in_wing",
     "survey",
     "underside",
 ]

@@ -10,6 +10,7 @@ from itertools import combinations, pairwise
 import msgspec
 
 from core.roof.plane import Plan, Plane, Roof
+from core.roof.reach import reach
 
 TOUCH = 1e-6
 """Heights nearer than this (mm) count as equal: the line is unbroken there."""
@@ -106,6 +107,7 @@ def roof_line(roof: Roof, start: Plan, end: Plan, toward: float = 0.0) -> RoofLi
         raise ValueError("a wall needs two ends apart from each other")
     direction = ((end[0] - start[0]) / length, (end[1] - start[1]) / length)
     away = (-direction[1], direction[0])
+    roof = _over(roof, start, direction, length)
     segments: list[Segment] = []
     for left, right in pairwise(_breaks(roof, start, direction, length)):
         middle = _step(start, direction, (left + right) / 2)
@@ -146,13 +148,27 @@ def lowered(line: RoofLine, thickness: float) -> tuple[Segment | None, ...]:
         down[kept[-1]] = msgspec.structs.replace(down[kept[-1]], right=line.segments[-1].right)
 
 
+def _over(roof: Roof, start: Plan, direction: Plan, length: float) -> Roof:
+    """The parts and ceilings of a roof that a line in plan runs under."""
+    parts, ceilings = (
+        tuple(part for part in found if reach(part, start, direction, length))
+        for found in (roof.parts, roof.ceilings)
+    )
+    return Roof(parts, ceilings)
+
+
 def _breaks(roof: Roof, start: Plan, direction: Plan, length: float) -> list[float]:
     parts = (*roof.parts, *roof.ceilings)
-    planes = [plane for part in parts for plane in part.planes]
     places = {0.0, length}
-    for i, a in enumerate(planes):
-        for b in planes[i + 1 :]:
-            places.update(_crossing(a, b, start, direction))
+    reached: dict[Plane, tuple[float, float]] = {}
+    for part in parts:
+        stretch = reach(part, start, direction, length) or (0.0, length)
+        for plane in part.planes:
+            low, high = reached.get(plane, stretch)
+            reached[plane] = (min(low, stretch[0]), max(high, stretch[1]))
+    for (a, (a0, a1)), (b, (b0, b1)) in combinations(reached.items(), 2):
+        crossings = _crossing(a, b, start, direction)
+        places.update(x for x in crossings if max(a0, b0) <= x <= min(a1, b1))
     for part in parts:
         outline = part.outline or ()
         for corner, following in zip(outline, (*outline[1:], *outline[:1]), strict=True):

@@ -16,16 +16,22 @@ from core.model import (
     AddedStud,
     Blocking,
     Box,
+    Dormer,
     Fixture,
     Header,
+    KeptClear,
     Letters,
     MovedStud,
     Nailing,
     Opening,
     Project,
+    Purlin,
     Rafter,
+    Room,
+    Slope,
     TopPlate,
     Wall,
+    Wing,
 )
 from core.storage import limits
 from core.storage.document import VERSION, Document, format_text
@@ -92,7 +98,7 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Fixture, "id"): _ID,
         (Wall, "doubled"): _FEW,
         (Wall, "left_out"): {"uniqueItems": True},
-        (TopPlate, "count"): {"minimum": 1, "maximum": limits.TOP_PLATES},
+        (TopPlate, "count"): {"minimum": 0, "maximum": limits.TOP_PLATES},
         (Header, "plies"): {"minimum": 1, "maximum": limits.PLIES},
         (MovedStud, "place"): {"minimum": 1, "maximum": limits.PLACE},
         (Nailing, "nail"): {"maxLength": limits.NAIL_CHARACTERS},
@@ -100,6 +106,9 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Opening, "id"): _ID,
         (Box, "id"): _ID,
         (AddedStud, "id"): _ID,
+        **{(kind, "id"): _ID for kind in (Dormer, Wing, Purlin, KeptClear)},
+        **{(Room, name): _FEW for name in ("dormers", "wings", "purlins", "kept_clear")},
+        (Slope, "breaks"): _FEW,
         **{(Letters, name): _PENCIL for name in Letters.__struct_fields__},
     }
 )

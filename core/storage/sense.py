@@ -10,11 +10,13 @@ from collections.abc import Iterator
 from typing import Final
 
 from core.model import Letters, Point, Project, Rafter, RidgeBeam, Room, Slope, Timber
+from core.roof import stands_in_wing
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
 from core.storage.sense_nailed import rafter_places
 from core.storage.sense_nailing import nailing_faults
+from core.storage.sense_roof import roof_parts_faults
 from core.storage.sense_wall import wall_faults
 from core.storage.sentences import Why, fault
 
@@ -49,6 +51,7 @@ def room_faults(room: Room, place: str) -> Iterator[Fault]:
         yield from ridge_beam_size(room.ridge_beam, f"{place}.ridge_beam")
     if room.flat_ceiling is not None:
         yield from above_zero(room.flat_ceiling, limits.ROOM_MM, f"{place}.flat_ceiling")
+    yield from roof_parts_faults(room, place)
 
 
 def room_size(room: Room, place: str) -> Iterator[Fault]:
@@ -103,7 +106,9 @@ def wall_letters_differ(project: Project) -> Iterator[Fault]:
 
 
 def end_in_room(end: Point, room: Room, place: str) -> Iterator[Fault]:
-    """A wall ends inside the room, but for a millimetre of rounding."""
+    """A wall ends inside the room or a wing of it, but for a millimetre of rounding."""
+    if stands_in_wing(room, (end.across.mm, end.along.mm), limits.OUTSIDE_MM):
+        return
     sides = ((end.across, room.width), (end.along, room.length))
     for index, (stated, side) in enumerate(sides):
         if not -limits.OUTSIDE_MM <= stated.mm <= side.mm + limits.OUTSIDE_MM:

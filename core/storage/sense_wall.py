@@ -80,8 +80,8 @@ def timber_thickness(timber: Timber, place: str) -> Iterator[Fault]:
 
 
 def top_plate_count(plate: TopPlate, place: str) -> Iterator[Fault]:
-    """There is one top plate, or two."""
-    yield from count_within(plate.count, 1, limits.TOP_PLATES, f"{place}.count")
+    """There is one top plate, or two; a wall on rafters may do without."""
+    yield from count_within(plate.count, 0, limits.TOP_PLATES, f"{place}.count")
 
 
 def layout_spacing(layout: Layout, place: str) -> Iterator[Fault]:

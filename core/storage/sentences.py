@@ -74,6 +74,10 @@ class Why(enum.StrEnum):
     BAD_PENCIL_LETTER = "bad-pencil-letter"
     BAD_NAIL = "bad-nail"
     SAME_JOINT = "same-joint"
+    BREAKS_UNSORTED = "breaks-unsorted"
+    SAME_PART_ID = "same-part-id"
+    NO_SLOPE_THERE = "no-slope-there"
+    PAST_ROOM = "past-room"
 
 
 SENTENCES: Final = {
@@ -239,6 +243,19 @@ SENTENCES: Final = {
         "write one to {limit} characters, as in 16d common",
     ),
     Why.SAME_JOINT: ("“{text}” is in this list already", "name each joint once"),
+    Why.BREAKS_UNSORTED: (
+        "a change of pitch at {found} is not farther in than {limit}",
+        "write the changes from the eave inward",
+    ),
+    Why.SAME_PART_ID: ("“{text}” is in this roof already", "give this one its own id"),
+    Why.NO_SLOPE_THERE: (
+        "there is no {text} slope for it to stand on",
+        "state that slope, or put it on the other side",
+    ),
+    Why.PAST_ROOM: (
+        "it reaches to {found}, past the end of the room at {limit}",
+        "start it nearer to the room's start, or make it narrower",
+    ),
 }
 """The reason and the remedy of every `Why`, with names for the values put in."""
 

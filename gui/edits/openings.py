@@ -56,6 +56,8 @@ def add_opening(
 ) -> Project:
     """A new opening of usual size, as near to `left` (mm; the middle of the wall) as it fits."""
     wall = project.wall(letter)
+    if wall.stands_on is not None:
+        raise Refusal(message("edit.opening-on-rafters", letter=letter))
     new = usual.opening(project.system, kind, next_id(wall, _STEMS[kind]), wall)
     wanted = (wall.run - new.width.mm) / 2 if left is None else stated(project, left).mm
     found = _fit(project, letter, new)

@@ -6,6 +6,7 @@ from itertools import count
 
 from core.framing import footprints
 from core.job import WallInputs, WallResult
+from core.job.overhead import overhead
 from core.job.work import inputs_of, wall_result
 from core.lengths import Length, System, Unit
 from core.model import AddedStud, Box, Fixture, Opening, Project, SiteRecord, Wall
@@ -50,8 +51,8 @@ def next_id(wall: Wall, stem: str) -> str:
 def worked(project: Project, letter: str) -> WallResult:
     """The result of one wall of the project, nothing yet printed."""
     wall = project.wall(letter)
-    roof, plan = roof_of(project.room), footprints(project.walls)
-    return _result(inputs_of(project, SiteRecord(), roof, plan, wall))
+    over = overhead(project.room, roof_of(project.room), wall)
+    return _result(inputs_of(project, SiteRecord(), over, footprints(project.walls), wall))
 
 
 @lru_cache(maxsize=8)

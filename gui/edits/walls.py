@@ -6,6 +6,7 @@ from typing import Any
 import msgspec
 
 from core.model import Layout, MeetingKind, Point, Project, Room, TopPlate, Wall, next_letter
+from core.roof import stands_in_wing
 from core.storage.limits import OUTSIDE_MM, SHORTEST_WALL_MM
 from core.wording import Mm, message
 from gui.edits import usual
@@ -45,7 +46,9 @@ def set_wall(project: Project, letter: str, **changes: Any) -> Project:
 
 
 def check_end(room: Room, letter: str, end: Point) -> None:
-    """Refuse an end of a wall outside the room, naming the nearest place inside."""
+    """Refuse an end of a wall outside the room and its wings, naming the nearest place inside."""
+    if stands_in_wing(room, (end.across.mm, end.along.mm), OUTSIDE_MM):
+        return
     bounds = (
         (end.across.mm, room.width.mm, "edit.end-across"),
         (end.along.mm, room.length.mm, "edit.end-along"),

@@ -6,6 +6,7 @@ import msgspec
 
 from core.lengths import Length
 from core.model import Project, Timber
+from gui.fields import LengthField
 from gui.panels.form import Form
 
 
@@ -14,8 +15,8 @@ def timber_row(
     message_id: str,
     value: Callable[[], Timber],
     edit: Callable[[Timber], Project],
-) -> None:
-    """Adds a row of two fields for a cross-section, thickness first."""
+) -> tuple[LengthField, LengthField]:
+    """Adds a row of two fields for a cross-section, thickness first; gives the two fields."""
 
     def thickness(length: Length) -> Project:
         return edit(msgspec.structs.replace(value(), thickness=length))
@@ -28,3 +29,4 @@ def timber_row(
     for field, part in ((first, "part.thickness"), (second, "part.width")):
         field.setAccessibleName(f"{form.words.word(message_id)}, {form.words.word(part)}")
     form.row(message_id, first, "×", second)
+    return first, second

@@ -5,16 +5,21 @@ from typing import Any
 import msgspec
 
 from core.lengths import Length
-from core.model import Point, Project, Side, Wall
+from core.model import Point, Project, Side, StandsOn, Wall
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import set_wall
-from gui.fields import TextField
+from gui.fields import LengthField, TextField
 from gui.panels.form import Form
 from gui.panels.timber import timber_row
 
 _ENDS = tuple((side, f"end.{side.value}") for side in Side)
-_COUNTS = tuple((count, f"count.{count}") for count in (1, 2))
+_COUNTS = tuple((count, f"count.{count}") for count in (0, 1, 2))
+_STANDS = (
+    (None, "stands.floor"),
+    (StandsOn.RAFTERS, "stands.rafters"),
+    (StandsOn.BESIDE_RAFTERS, "stands.beside-rafters"),
+)
 
 
 class WallForm(Form):
@@ -86,10 +91,10 @@ class WallForm(Form):
     def _timber(self) -> None:
         self.heading("heading.timber")
         timber_row(self, "field.stud", lambda: self.wall.stud, lambda t: self._set(stud=t))
-        timber_row(
+        sole = timber_row(
             self, "field.sole", lambda: self.wall.sole_plate, lambda t: self._set(sole_plate=t)
         )
-        timber_row(
+        top = timber_row(
             self, "field.top", lambda: self.wall.top_plate.timber, lambda t: self._top(timber=t)
         )
         count = self.choice(
@@ -99,6 +104,16 @@ class WallForm(Form):
             lambda count: self._top(count=count),
         )
         self.row("field.top-count", count)
+        stands = self.choice(
+            "field.stands-on",
+            _STANDS,
+            lambda: self.wall.stands_on,
+            lambda on: self._set(stands_on=on),
+        )
+        self.row("field.stands-on", stands)
+        # Timber that is not there cannot be stated.
+        self.shows(lambda: _enable(sole, self.wall.stands_on is None))
+        self.shows(lambda: _enable(top, self.wall.top_plate.count > 0))
 
     def _set(self, **changes: Any) -> Project:
         return set_wall(self.desk.project, self.wall.letter, **changes)
@@ -108,3 +123,8 @@ class WallForm(Form):
 
     def _top(self, **changes: Any) -> Project:
         return self._set(top_plate=msgspec.structs.replace(self.wall.top_plate, **changes))
+
+
+def _enable(fields: tuple[LengthField, ...], there: bool) -> None:
+    for field in fields:
+        field.setEnabled(there)

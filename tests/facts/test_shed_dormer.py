@@ -3,7 +3,12 @@
 Over SD the main roof rises from R = 54 at u = 0 (14 + 48 x 10/12) to 124 at the ridge, u = 84;
 the dormer's roof falls from there a quarter to 97 at u = 192. Angles 39.81 and 14.04; plates stand
 1.9526 and 1.5462 high. Lengths are R less plate less 1 1/2 for the sole plate. Our own arithmetic,
-by a script of its own. Cheek walls and purlins belong elsewhere.
+by a script of its own.
+
+The main roof is 10 in 12 on both sides. The dormer takes the right slope's place for 10 feet; its
+front wall stands with its inner face at u = 240, 24 in from the right eave wall, where the main
+roof is at 124 - 108 x 10/12 = 34. The cheek's studs reach from the main roof to the dormer's:
+97 - 34 = 63 at the front, and 16 x (10 - 3)/12 = 9 1/3 less for each 16 in.
 """
 
 from __future__ import annotations
@@ -11,16 +16,31 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
+import msgspec
 import pytest
 
+from core.framing import Frame
 from core.job import WallResult
 from core.lengths import System, Tape
+from core.model import Dormer, DormerKind, Side, StandsOn, TopPlate
 from walls import US, in_12, member, result
 
 TAPE = Tape.usual(System.INCH)
 
-# The right slope is stated at the right eave wall, 264: 124 - 132 / 4 = 91.
-ROOM = US.room(264, (14, in_12(10)), (91, in_12(3)), length=120)
+DORMER = Dormer(
+    "dormer-1",
+    DormerKind.SHED,
+    Side.RIGHT,
+    start=US.length(60),
+    width=US.length(120),
+    face=US.length(24),
+    front=US.length(3.5),
+    height=US.length(97),
+    pitch=in_12(3),
+)
+ROOM = msgspec.structs.replace(
+    US.room(264, (14, in_12(10)), (14, in_12(10)), length=240), dormers=(DORMER,)
+)
 
 # cause | left edge, in. | length at the left | at the right
 STUDS = """
@@ -42,7 +62,7 @@ ROWS = [[cell.strip() for cell in line.split("|")] for line in STUDS.strip().spl
 
 
 def partition() -> WallResult:
-    return result(ROOM, US.wall((48, 60), (240, 60)))
+    return result(ROOM, US.wall((48, 120), (240, 120)))
 
 
 @pytest.mark.parametrize("row", ROWS, ids=lambda row: row[0])
@@ -86,3 +106,131 @@ def test_common_differences() -> None:
     steps = [round(b - a, 3) for a, b in pairwise(lengths)]
     assert steps[:4] == [13.333] * 4
     assert steps[5:] == [-4.0] * 5
+
+
+def cheek(stands_on: StandsOn = StandsOn.BESIDE_RAFTERS) -> WallResult:
+    """The cheek at the end of the dormer, from its front up the rafter."""
+    # Seen from outside, from the front: the timber lies on the far side, toward lower numbers.
+    wall = US.wall((240, 180), (132, 180))
+    plates = TopPlate(wall.top_plate.timber, 0)
+    return result(ROOM, msgspec.structs.replace(wall, top_plate=plates, stands_on=stands_on))
+
+
+def middles(wall: WallResult) -> list[float]:
+    """The lengths on the middles of the layout studs, inches, from the front inward."""
+    assert wall.frame is not None
+    studs = [m for m in wall.frame.members if "/layout/" in m.key]
+    return [US.of(sum(m.edges) / 4) for m in sorted(studs, key=lambda m: m.left)]
+
+
+def test_cheek_studs() -> None:
+    # 63 at the front face; on stud middles 16 apart 53 11/16, 44 5/16, 35, 25 11/16, 16 5/16, 7.
+    wall = cheek()
+    assert wall.frame is not None
+    assert wall.inputs.near is not None
+    assert wall.inputs.foot is not None
+    front = wall.inputs.near.height(0.0) - wall.inputs.foot[0].height(0.0)
+    lengths = [TAPE.text(front), *(TAPE.text(mm * 25.4) for mm in middles(wall))]
+    expected = ("63", "53 11/16", "44 5/16", "35", "25 11/16", "16 5/16", "7")
+    assert lengths == [f'{text}"' for text in expected]
+    assert [round(a - b, 3) for a, b in pairwise(middles(wall))] == [9.333] * 5
+
+
+def test_cheek_cuts_are_the_main_roofs_below_and_the_dormers_above() -> None:
+    wall = cheek()
+    assert wall.frame is not None
+    for stud in wall.frame.members:
+        angles = [math.degrees(c.bevel) for c in (*stud.first_cut, *stud.last_cut)]
+        # Seen from face A the front is on the left, so both roofs rise to the right.
+        assert [round(angle, 2) for angle in angles] == [39.81, 14.04]
+        assert [c.face_up for c in (*stud.first_cut, *stud.last_cut)] == ["left", "right"]
+
+
+def test_cheek_edges() -> None:
+    # A stud 1 1/2 thick is 1.5 x 7/12 = 7/8 longer at its front edge: 53 2/3 + 7/16 = 54.104.
+    first = member(frame_of_cheek(), "layout/1")
+    assert [round(US.of(edge), 3) for edge in first.edges] == [54.104, 53.229] * 2
+    assert round(US.of(first.long_point), 3) == 54.104
+    # Tip to tip it is longer: its foot goes down by 1.5 x 10/12, its top rises by 1.5 x 3/12.
+    assert round(US.of(first.overall), 3) == round(53.229 + 1.25, 3)
+
+
+def frame_of_cheek() -> Frame:
+    frame = cheek().frame
+    assert frame is not None
+    return frame
+
+
+def test_a_cheek_has_no_plates_and_ends_in_a_point() -> None:
+    # At 108 in. the roofs meet: the end stud there, and the seventh at 112, are not wanted.
+    wall = cheek()
+    assert {m.role.value for m in frame_of_cheek().members} == {"stud"}
+    assert [m.key for m in frame_of_cheek().members] == [
+        "B/end/left",
+        *(f"B/layout/{n}" for n in range(1, 7)),
+    ]
+    assert wall.cautions == ()
+
+
+def test_cheek_marks_run_up_the_rafter() -> None:
+    # 15 1/4 level is 15.25 x 15.620/12 = 19.851 along a 10 in 12 rafter, and 16 is 20.827.
+    marks = [m for m in cheek().marks if m.member.startswith("B/layout")]
+    along = [US.of(m.along) for m in marks]
+    assert (round(along[0], 3), round(US.of(marks[0].along_sole), 3)) == (19.851, 15.25)
+    assert [round(b - a, 3) for a, b in pairwise(along)] == [20.827] * 5
+    assert {m.plate for m in marks} == {"B/rafters"}
+
+
+def test_cheek_studs_on_top_of_the_rafters_are_shorter_by_the_rafters_plumb_depth() -> None:
+    # Rafters 3 1/2 deep here: 3.5 / cos 39.81 = 4.556 plumb, so 53.667 - 4.556 = 49.111.
+    assert round(middles(cheek(StandsOn.RAFTERS))[0], 3) == 49.111
+
+
+def test_the_door_under_the_ridge_fits_where_it_is_stated() -> None:
+    # The opening is from u = 100 to 134, 82 1/2 high with a flat 1 1/2 header: 84 under 117.6 and
+    # more. On the left the plate is as high at 54 + u x 10/12 - 1.9526 = 84, u = 38.343; the header
+    # begins 1 1/2 before the opening: 39.843. On the right the wall's end sets the limit:
+    # 192 - 4 1/2 - 34 = 153 1/2.
+    door = US.opening("door-1", left=100, width=34, head=82.5)
+    frame = result(ROOM, US.wall((48, 120), (240, 120), openings=(door,))).frame
+    assert frame is not None
+    (placed,) = frame.openings
+    assert placed.fit.fits
+    ((low, high),) = [tuple(US.of(mm) for mm in stretch) for stretch in placed.fit.ranges]
+    assert (round(low, 3), round(high, 3)) == (39.843, 153.5)
+    # Kings at 97 and 135 1/2: under the dormer 97 + (192 - u) / 4 - 1.5462 - 1.5.
+    king = member(frame, "door-1/king/left")
+    assert [round(US.of(e), 3) for e in king.edges[:2]] == [117.704, 117.329]
+
+
+def front() -> WallResult:
+    """The dormer's front wall between its cheeks, seen from the room, with its window."""
+    window = US.opening("window-1", left=30, width=60, head=66, sill=30)
+    return result(ROOM, US.wall((240, 180), (240, 60), plate=(1.5, 5.5), openings=(window,)))
+
+
+def test_the_front_wall_and_its_window() -> None:
+    # R = 97 all along face A; the dormer falls a quarter toward its eave, through the wall: the far
+    # face is 3 1/2 / 4 = 0.875 lower. 97 - 1.5462 - 1.5 = 93.954 and 93.079, mitre 14.04.
+    wall = front()
+    assert wall.frame is not None
+    stud = member(wall.frame, "layout/1")
+    assert [round(US.of(e), 3) for e in stud.edges] == [93.954, 93.954, 93.079, 93.079]
+    (cut,) = stud.last_cut
+    assert (round(math.degrees(cut.mitre), 2), round(math.degrees(cut.bevel), 2)) == (-14.04, 0)
+    # Trimmers 66 - 1 1/2; the sill lies 1 1/2 under 30; cripples on the header at 67 1/2 reach
+    # 95.454: 27.954.
+    assert US.of(member(wall.frame, "window-1/trimmer/left").overall) == pytest.approx(64.5)
+    assert US.of(member(wall.frame, "window-1/sill/1").top) == pytest.approx(30)
+    above = [m for m in wall.frame.members if "/above/" in m.key]
+    assert [round(US.of(m.long_point), 3) for m in above] == [27.954] * len(above)
+    assert len(above) == 4
+    assert wall.cautions == ()
+
+
+def test_a_dormer_leaves_the_walls_beside_it_as_they_were() -> None:
+    # At 40 along, before the dormer: the main roof on both sides, ridge at u = 84, 124 high.
+    wall = result(ROOM, US.wall((48, 40), (216, 40)))
+    assert wall.inputs.near is not None
+    corners = [(round(US.of(x), 4), round(US.of(y), 4)) for x, y in wall.inputs.near.points()]
+    assert corners == [(0, 54), (84, 124), (168, 54)]

@@ -5,25 +5,38 @@
 long. Studs 38 x 89 at 400, centres at 400 n from the left.
 A plate stands 38 / 0.76604 = 49.6 high under the slope, so a stud is R - 49.6 - 38 long there and
 2300 - 38 - 38 = 2224 under the collars; its edges differ by 38 x 0.83910 = 31.9.
-The purlins break the sloping plates and are not modelled yet, so M1 is taken here as it would be
-without them. All figures are our own arithmetic.
+The purlins, 75 x 175 set plumb with their undersides at 1052, take up 1462.5 to 1537.5 and, on the
+other side, 4862.5 to 4937.5: 312.5 to 387.5 and 3712.5 to 3787.5 along M1. Timber keeps 5 mm off
+them. The sloping plates stop at them; M1 is first taken without them, then with them. All figures
+are our own arithmetic.
 """
 
 from __future__ import annotations
 
 import math
 from itertools import pairwise
+from typing import Any
 
+import msgspec
 import pytest
 
+from core.checks import Severity
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import Opening
+from core.model import Opening, Passing, Purlin, Wall
+from core.wording import Wording
 from walls import UK, at_degrees, member, result
 
 TAPE = Tape.usual(System.METRIC)
 SLOPE = (0.0, at_degrees(40))
 ROOM = UK.room(6400, SLOPE, SLOPE, flat=2300, length=8000)
+PURLINS = tuple(
+    Purlin(
+        name, UK.length(left), UK.timber((75, 175)), UK.length(1052), Passing.THROUGH, UK.length(5)
+    )
+    for name, left in (("purlin-1", 1462.5), ("purlin-2", 4862.5))
+)
+WITH_PURLINS = msgspec.structs.replace(ROOM, purlins=PURLINS)
 
 # cause | left edge, right edge | length at the left | at the right | plate | mark on it from its
 #       | low plumb end (a level plate: from the left) to the edge named
@@ -155,11 +168,66 @@ def test_door_studs_and_short_studs() -> None:
     assert wall.cautions == ()
 
 
-def test_moved_and_added_stud_beside_the_purlin() -> None:
-    # The accepted answer to the clash at 381: the stud goes to 392.5 - 430.5 and one is added at
-    # 269.5 - 307.5. R at 1542.5 is 1294.3, less 87.6: 1206.7 and 31.9 more; at 1419.5 it is 1191.1.
-    changed = UK.wall((1150, 4000), (5250, 4000), moved=((1, 392.5),), added=(("extra-1", 269.5),))
-    frame = result(ROOM, changed).frame
-    assert frame is not None
+def m1(**changes: Any) -> Wall:
+    return UK.wall((1150, 4000), (5250, 4000), **changes)
+
+
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row[0])
+def test_stud_and_its_mark_with_the_purlins(row: list[str]) -> None:
+    # Studs are as before. The mark is on the piece of plate that the stud is nailed to; that piece
+    # begins 392.5 / 0.76604 = 512.4 up the slope, where its own tape hooks on.
+    cause, left, _, at_left, at_right, plate, along, edge = row
+    wall = result(WITH_PURLINS, m1())
+    assert wall.frame is not None
+    stud = member(wall.frame, cause)
+    assert [TAPE.text(e) for e in stud.edges] == [at_left, at_right] * 2
+    (mark,) = [m for m in wall.marks if m.member == stud.key and "/top/" in m.plate]
+    assert mark.along_top is not None
+    assert (TAPE.text(mark.along_top), mark.edge.value) == (along, edge)
+    # The right-hand plate is stopped from 3707.5 to 3792.5: its piece on the low side is the one
+    # past the purlin, and the other begins (4100 - 3707.5) / 0.76604 = 512.4 up as well.
+    past = {"1": float(left) >= 392.5, "2": False, "3": float(left) + 38 > 3750}[plate]
+    high = (plate == "1" and past) or (plate == "3" and not past)
+    assert mark.plate.endswith({"1": "past/purlin-1", "3": "past/purlin-2"}.get(plate, "-")) == past
+    assert round(mark.begins, 1) == (512.4 if high else 0.0)
+
+
+def test_the_clash_names_the_stud_and_the_nearest_places() -> None:
+    # Stud 400 stands from 381 to 419, the purlin to 387.5: an overlap of 6.5. Clear of it by 5 are
+    # 392.5 on the right and 307.5 - 38 = 269.5 on the left. No stud is in the other's way.
+    wall = result(WITH_PURLINS, m1())
+    (clash,) = wall.clashes
+    assert (clash.key, clash.purlin, clash.left) == ("B/layout/1", "purlin-1", 381)
+    assert clash.places == pytest.approx((269.5, 392.5))
+    (caution,) = [c for c in wall.cautions if c.severity is Severity.UNBUILDABLE]
+    assert caution.key == "B/layout/1"
+    assert Wording("metric", TAPE).say(caution.message) == (
+        "In wall B, purlin 1 runs into the stud with its left edge at 381 mm: it stands clear "
+        "with its left edge at 270 mm or 393 mm."
+    )
+
+
+def test_the_plates_stop_at_the_purlins() -> None:
+    # Low pieces from the end to 307.5: 307.5 / 0.76604 = 401.4, plumb, 40, at both ends.
+    wall = result(WITH_PURLINS, m1())
+    assert wall.frame is not None
+    low, high = member(wall.frame, "top/1/1"), member(wall.frame, "top/1/1/past/purlin-1")
+    assert [round(e, 1) for e in low.edges] == [401.4] * 4
+    assert [round(math.degrees(c.bevel), 2) for c in (*low.first_cut, *low.last_cut)] == [40, 40]
+    # Underside 2095.0 and top 2077.1 in one piece, less 392.5 / 0.76604 = 512.4.
+    assert [round(e) for e in high.edges] == [1583, 1565] * 2
+    assert [round(math.degrees(c.bevel), 2) for c in (*high.first_cut, *high.last_cut)] == [40, 20]
+    warned = [c.message.id for c in wall.cautions if c.severity is Severity.WARNING]
+    assert warned == ["purlin.cuts-plate"] * 2
+
+
+def test_the_accepted_answer_clears_the_purlin() -> None:
+    # The stud goes to 392.5 - 430.5 and one is added at 269.5 - 307.5. R at 1542.5 is 1294.3, less
+    # 87.6: 1206.7 and 31.9 more; at 1419.5 it is 1191.1.
+    changed = m1(moved=((1, 392.5),), added=(("extra-1", 269.5),))
+    wall = result(WITH_PURLINS, changed)
+    assert wall.frame is not None
     for cause, at_left, at_right in (("layout/1", "1207", "1239"), ("extra-1", "1103", "1135")):
-        assert [TAPE.text(e) for e in member(frame, cause).edges[:2]] == [at_left, at_right]
+        assert [TAPE.text(e) for e in member(wall.frame, cause).edges[:2]] == [at_left, at_right]
+    assert wall.clashes == ()
+    assert all(c.severity is not Severity.UNBUILDABLE for c in wall.cautions)

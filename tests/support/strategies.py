@@ -45,6 +45,7 @@ from core.model import (
     SiteRecord,
     Slope,
     Species,
+    StandsOn,
     Station,
     Swing,
     Timber,
@@ -130,8 +131,9 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         right_end=right,
         stud=draw(timbers(system)),
         sole_plate=draw(timbers(system)),
-        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(1, 2))),
+        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(0, 2))),
         layout=draw(_layouts(system)),
+        stands_on=draw(st.sampled_from([None, None, None, *StandsOn])),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
     changed = msgspec.structs.replace(
@@ -168,11 +170,14 @@ def ruled(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
 @st.composite
 def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3) -> Project:
     """A room and its walls, lettered in their order, with somebody's habits."""
+    from roof_strategies import with_roof_parts  # which builds on this module
+
     used = draw(SYSTEMS) if system is None else system
+    room = draw(rooms(used).flatmap(lambda plain: with_roof_parts(plain, used)))
     project = Project(
         draw(NAMES),
         used,
-        draw(rooms(used)),
+        room,
         habits=draw(_habits()),
         species=draw(st.none() | st.sampled_from(Species)),
         nailing=draw(_nailing(used)),

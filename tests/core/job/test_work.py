@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 
 from core.checks import Severity
 from core.job import Memo, Results, work, work_out
+from core.job.overhead import overhead
 from core.job.results import WallInputs, WallResult
 from core.job.work import inputs_of, wall_result
 from core.lengths import Length, System, Unit
@@ -127,6 +128,11 @@ def test_worked_out_step_by_step_equals_fresh(data: st.DataObject, start: Projec
             project = project.with_wall(msgspec.structs.replace(edited, layout=layout))
 
 
+def inputs_at(site: SiteRecord, wall: Wall) -> WallInputs:
+    """What a wall of the project's room may read, with no other wall beside it."""
+    return inputs_of(PROJECT, site, overhead(ROOM, roof_of(ROOM), wall), (), wall)
+
+
 def test_inputs_hold_the_printed_labels_of_their_wall_alone() -> None:
     """A wall "A" does not take the labels of "AB", nor the other way round."""
     printed = (
@@ -140,7 +146,7 @@ def test_inputs_hold_the_printed_labels_of_their_wall_alone() -> None:
         ("AB", (("AB/layout/1", "AB2"),)),
         ("C", ()),
     ):
-        inputs = inputs_of(PROJECT, SiteRecord(printed), roof_of(ROOM), (), wall(letter, 60))
+        inputs = inputs_at(SiteRecord(printed), wall(letter, 60))
         assert inputs.printed == expected
 
 
@@ -155,7 +161,7 @@ def test_inputs_hold_the_roof_over_both_faces() -> None:
     """A knee wall 36 in. in, its timber on the eave's side: 33 + 27 = 60 in. over face A, and 3 1/2
     in. behind it 2 5/8 less."""
     knee = US.wall((36, 0), (36, 120))
-    inputs = inputs_of(PROJECT, NOTHING, roof_of(ROOM), (), knee)
+    inputs = inputs_at(NOTHING, knee)
     assert inputs.near is not None
     assert inputs.far is not None
     assert inputs.near.height(0) / 25.4 == pytest.approx(60)

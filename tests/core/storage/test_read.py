@@ -196,7 +196,7 @@ def _keys(data: Any) -> Any:
             '"count": 2',
             '"count": 3',
             "project.walls[0].top_plate.count",
-            "3 is not from 1 to 2; write 1 to 2.",
+            "3 is not from 0 to 2; write 0 to 2.",
         ),
     ],
 )

@@ -142,7 +142,9 @@ def test_timber_thickness(thickness: float, width: float, bad: list[str]) -> Non
     assert places(timber_thickness(Timber(mm(thickness), mm(width)), "t")) == bad
 
 
-@pytest.mark.parametrize(("count", "good"), [(0, False), (1, True), (2, True), (3, False)])
+@pytest.mark.parametrize(
+    ("count", "good"), [(-1, False), (0, True), (1, True), (2, True), (3, False)]
+)
 def test_top_plate_count(count: int, good: bool) -> None:
     assert places(top_plate_count(TopPlate(STUD, count), "p")) == ([] if good else ["p.count"])
 

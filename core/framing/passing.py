@@ -1,0 +1,229 @@
+"""Purlins that pass through a wall: its plates cut at them, and the members they run into."""
+
+import math
+from itertools import pairwise
+
+import msgspec
+
+from core.framing import keys
+from core.framing.cuts import plate_facet
+from core.framing.frame import Frame
+from core.framing.layout import CLEAR
+from core.framing.marks import Mark
+from core.framing.member import XY, Facet, Member, Role
+from core.model import Side, Wall
+from core.roof import Crossing, Segment
+
+Course = tuple[XY, ...]
+"""The corners of one edge of a plate from left to right."""
+
+
+class Clash(msgspec.Struct, frozen=True):
+    """A member, by key, that a purlin runs into.
+
+    `edges` are the purlin's, with its gap, along the wall. `places` are the nearest left edges (mm)
+    on either side at which it would stand clear of the purlin, of other studs and of the wall's
+    ends.
+    """
+
+    key: str
+    purlin: str
+    left: float
+    edges: tuple[float, float]
+    places: tuple[float, ...]
+
+
+class Passed(msgspec.Struct, frozen=True):
+    """A frame and its marks with the plates cut at the purlins, and what the purlins run into.
+
+    `cut` names each purlin that cuts a plate, with the distance along the plate that is left out.
+    """
+
+    frame: Frame
+    marks: tuple[Mark, ...]
+    clashes: tuple[Clash, ...] = ()
+    cut: tuple[tuple[str, float], ...] = ()
+
+
+def pass_purlins(
+    wall: Wall, frame: Frame, marks: tuple[Mark, ...], crossings: tuple[Crossing, ...]
+) -> Passed:
+    """The frame with every top plate stopped at the purlins that it would run into.
+
+    A plate ends plumb at the purlin's faces, its gap away, and goes on as another piece beyond.
+    Standing members stay where they are; those that a purlin runs into are told as clashes.
+    """
+    members: list[Member] = []
+    pieces: dict[str, list[Member]] = {}
+    cut: dict[str, float] = {}
+    for member in frame.members:
+        if member.role is not Role.TOP_PLATE:
+            members.append(member)
+            continue
+        pieces[member.key] = [member]
+        for crossing in crossings:
+            *before, last = pieces[member.key]
+            if _meets(last, crossing):
+                parts = _parts(wall, last, crossing, keys.past(member.key, crossing.id))
+                pieces[member.key] = [*before, *parts]
+                cut[crossing.id] = (crossing.right - crossing.left) * _stretch(member)
+        members += pieces[member.key]
+    whole = msgspec.structs.replace(frame, members=tuple(members))
+    moved = tuple(_on_piece(mark, pieces) for mark in marks)
+    return Passed(whole, moved, tuple(_clashes(wall, frame, crossings)), tuple(cut.items()))
+
+
+def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[Crossing, ...]) -> bool:
+    """Whether a stud with this left edge, between the heights of `span`, is clear of purlins."""
+    right = left + wall.stud.thickness.mm
+    return all(
+        right <= c.left + CLEAR
+        or left >= c.right - CLEAR
+        or span[1] <= c.bottom - c.gap + CLEAR
+        or span[0] >= c.top + c.gap - CLEAR
+        for c in crossings
+    )
+
+
+def _meets(plate: Member, crossing: Crossing) -> bool:
+    """Whether the plate runs through the purlin, which may hang above or below it."""
+    left, right = max(plate.left, crossing.left), min(plate.right, crossing.right)
+    if left >= right:
+        return False
+    under, over = _courses(plate.near)
+    low = min(_height(under, x) for x in (left, right))
+    high = max(_height(over, x) for x in (left, right))
+    return low < crossing.top - CLEAR and high > crossing.bottom + CLEAR
+
+
+def _parts(wall: Wall, plate: Member, crossing: Crossing, key: str) -> list[Member]:
+    """The pieces of a plate before and after a purlin, if there is room; the latter gets `key`."""
+    before = (crossing.near[0] - crossing.gap, crossing.far[0] - crossing.gap)
+    after = (crossing.near[1] + crossing.gap, crossing.far[1] + crossing.gap)
+    found = []
+    if min(before) > plate.left + CLEAR:
+        found.append(_ended(wall, plate, before, Side.RIGHT))
+    if max(after) < plate.right - CLEAR:
+        piece = _ended(wall, plate, after, Side.LEFT)
+        found.append(msgspec.structs.replace(piece, key=key))
+    return found
+
+
+def _ended(wall: Wall, plate: Member, at: tuple[float, float], side: Side) -> Member:
+    """The plate ended plumb on one side, at these places on face A and on the far face."""
+    faces = zip((plate.near, plate.far), at, strict=True)
+    near, far = (tuple(_ended_course(c, x, side) for c in _courses(f)) for f, x in faces)
+    outlines = [(*under, *reversed(over)) for under, over in (near, far)]
+    lengths = [_length(course) for course in (*near, *far)]
+    along = _slope(near[0])
+    across = (far[0][0][1] - _height(near[0], far[0][0][0])) / wall.stud.width.mm
+    facet = _plumb(Segment(0.0, 0.0, 0.0, along, across), at[1] - at[0], wall.stud.width.mm)
+    run = math.hypot(1.0, along)
+    reaches = [(x + along * y) / run for outline in outlines for x, y in outline]
+    return msgspec.structs.replace(
+        plate,
+        near=outlines[0],
+        far=outlines[1],
+        edges=(lengths[0], lengths[1], lengths[2], lengths[3]),
+        long_point=max(lengths),
+        short_point=min(lengths),
+        overall=max(reaches) - min(reaches),
+        first_cut=(facet,) if side is Side.LEFT else plate.first_cut,
+        last_cut=(facet,) if side is Side.RIGHT else plate.last_cut,
+    )
+
+
+def _plumb(lies: Segment, skew: float, away: float) -> Facet:
+    facet = plate_facet(lies, (0.0, 1.0, 0.0), (skew, 0.0, away))
+    return msgspec.structs.replace(facet, face_up="any") if facet.is_square else facet
+
+
+def _courses(outline: Course) -> tuple[Course, Course]:
+    """The underside and the top of a plate, both from left to right."""
+    half = len(outline) // 2
+    return outline[:half], tuple(reversed(outline[half:]))
+
+
+def _ended_course(course: Course, x: float, side: Side) -> Course:
+    """A course ended at x; it goes on straight where it is too short."""
+    end = (x, _height(course, x))
+    if side is Side.LEFT:
+        return (end, *(p for p in course[1:] if p[0] > x), *(() if course[-1][0] > x else (end,)))
+    return (*(() if course[0][0] < x else (end,)), *(p for p in course[:-1] if p[0] < x), end)
+
+
+def _height(course: Course, x: float) -> float:
+    """The height of a course at x, mm; its ends go on straight."""
+    pairs = list(pairwise(course))
+    (x0, y0), (x1, y1) = next((p for p in pairs if x <= p[1][0]), pairs[-1])
+    return y0 + (y1 - y0) * ((x - x0) / (x1 - x0))
+
+
+def _length(course: Course) -> float:
+    """The length of a course, mm."""
+    return sum(math.dist(a, b) for a, b in pairwise(course))
+
+
+def _slope(course: Course) -> float:
+    """Rise over run from end to end."""
+    (x0, y0), (x1, y1) = course[0], course[-1]
+    return (y1 - y0) / (x1 - x0)
+
+
+def _stretch(plate: Member) -> float:
+    """The length along a plate for every mm along the floor."""
+    return math.hypot(1.0, _slope(_courses(plate.near)[0]))
+
+
+def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:
+    """The mark named by the piece of plate that it is on, and how far on that piece begins."""
+    parts = pieces.get(mark.plate)
+    if not parts or mark.along_top is None:
+        return mark
+    # Where a stud stands in the purlin there is no plate: its mark stays with the first piece.
+    first = parts[0] if mark.origin is Side.LEFT else parts[-1]
+    here = (p for p in parts if p.left - CLEAR <= mark.x <= p.right + CLEAR)
+    piece = next(here, first)
+    end = _courses(piece.near)[0][0 if mark.origin is Side.LEFT else -1][0]
+    begins = mark.along_top - abs(mark.x - end) * _stretch(piece)
+    begins = 0.0 if abs(begins) < CLEAR else begins
+    return msgspec.structs.replace(mark, plate=piece.key, begins=begins)
+
+
+def _clashes(wall: Wall, frame: Frame, crossings: tuple[Crossing, ...]) -> list[Clash]:
+    found = []
+    for member in (m for m in frame.members if m.role is not Role.TOP_PLATE):
+        for crossing in crossings:
+            across = member.left < crossing.right - CLEAR and member.right > crossing.left + CLEAR
+            high = member.top > crossing.bottom - crossing.gap + CLEAR
+            if across and high and member.bottom < crossing.top + crossing.gap - CLEAR:
+                places = _places(wall, frame, member, crossing, crossings)
+                edges = (crossing.left, crossing.right)
+                found.append(Clash(member.key, crossing.id, member.left, edges, places))
+    return found
+
+
+def _places(
+    wall: Wall,
+    frame: Frame,
+    member: Member,
+    crossing: Crossing,
+    crossings: tuple[Crossing, ...],
+) -> tuple[float, ...]:
+    """The left edges on either side of a purlin at which a member would stand clear."""
+    wide = member.right - member.left
+    others = [m for m in frame.members if m.key != member.key and not m.lies]
+    found = []
+    for left in (crossing.left - wide, crossing.right):
+        inside = left >= -CLEAR and left + wide <= wall.run + CLEAR
+        free = all(
+            m.right <= left + CLEAR
+            or m.left >= left + wide - CLEAR
+            or m.top <= member.bottom + CLEAR
+            or m.bottom >= member.top - CLEAR
+            for m in others
+        )
+        span = (member.bottom, member.top)
+        if inside and free and stands_clear(wall, left, span, crossings):
+            found.append(left)
+    return tuple(found)

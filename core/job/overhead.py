@@ -1,0 +1,67 @@
+"""What the roof is to a wall: all that depends on the room and on where the wall stands."""
+
+import msgspec
+
+from core.model import Room, StandsOn, Wall
+from core.roof import (
+    Crossing,
+    Roof,
+    RoofLine,
+    crossings,
+    inside_purlin,
+    rafters_of,
+    roof_line,
+    underside,
+)
+
+_INTO = 0.01
+"""A step from a face into the timber, mm."""
+
+
+class Overhead(msgspec.Struct, frozen=True):
+    """The roof lines over both faces, the lines the wall stands on, and purlins in its way.
+
+    `near` and `far` are None where the wall reaches out from under the roof; `foot` is None for a
+    wall on the floor; `inside` is the id of a purlin that the wall runs along within.
+    """
+
+    near: RoofLine | None
+    far: RoofLine | None
+    foot: tuple[RoofLine, RoofLine] | None
+    crossings: tuple[Crossing, ...]
+    inside: str | None
+
+
+def overhead(room: Room, roof: Roof, wall: Wall) -> Overhead:
+    """What `roof`, the roof of `room`, is to a wall."""
+    near, far = (_line(roof, wall, away) for away in (0.0, wall.stud.width.mm))
+    if near is None:
+        return Overhead(None, far, None, (), None)
+    inside = inside_purlin(room, wall)
+    return Overhead(near, far, _foot(room, wall), crossings(room, wall), inside)
+
+
+def _foot(room: Room, wall: Wall) -> tuple[RoofLine, RoofLine] | None:
+    """The lines on both faces that a wall on the rafters stands on; None on the floor."""
+    if wall.stands_on is None:
+        return None
+    rafters = rafters_of(room)
+    depth = room.rafter.timber.width.mm if wall.stands_on is StandsOn.RAFTERS else 0.0
+    near, far = (_line(rafters, wall, away) for away in (0.0, wall.stud.width.mm))
+    # A plate of less than no thickness goes up instead of down, square to the slope.
+    return (underside(near, -depth), underside(far, -depth)) if near and far else None
+
+
+def _line(roof: Roof, wall: Wall, away: float) -> RoofLine | None:
+    """The roof line on the plane `away` mm behind face A, or None where there is none."""
+    (u0, v0), (u1, v1) = wall.chalk
+    if wall.run < wall.stud.thickness.mm:
+        return None
+    aside = (-(v1 - v0) / wall.run * away, (u1 - u0) / wall.run * away)
+    start, end = (u0 + aside[0], v0 + aside[1]), (u1 + aside[0], v1 + aside[1])
+    # Where a face runs exactly under a ridge, what counts is the plane over the timber.
+    toward = _INTO if away == 0.0 else -_INTO
+    try:
+        return roof_line(roof, start, end, toward)
+    except ValueError:
+        return None

@@ -1,0 +1,117 @@
+"""Generated hips, dormers, wings, purlins and chimneys for a room that is there already."""
+
+from __future__ import annotations
+
+import msgspec
+from hypothesis import strategies as st
+
+from core.lengths import Length, System
+from core.model import (
+    ClearKind,
+    Dormer,
+    DormerKind,
+    KeptClear,
+    Passing,
+    PitchBreak,
+    Purlin,
+    Room,
+    Side,
+    Slope,
+    Wing,
+)
+from strategies import lengths, pitches, timbers
+
+
+@st.composite
+def with_roof_parts(draw: st.DrawFn, room: Room, system: System) -> Room:
+    """The room with some of what a roof may have beside its slopes."""
+    sides = [side for side in Side if getattr(room, side.value) is not None]
+    dormers = [_dormer(f"dormer-{n}", room, sides, system) for n in range(draw(st.integers(0, 2)))]
+    wings = [_wing(f"wing-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
+    purlins = [_purlin(f"purlin-{n}", room, system) for n in range(draw(st.integers(0, 2)))]
+    kept = [_kept(f"chimney-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
+    return msgspec.structs.replace(
+        room,
+        left=draw(_broken(room.left, system)),
+        right=draw(_broken(room.right, system)),
+        start_hip=draw(st.none() | slopes(system)),
+        end_hip=draw(st.none() | slopes(system)),
+        dormers=tuple(draw(dormer) for dormer in dormers),
+        wings=tuple(draw(wing) for wing in wings),
+        purlins=tuple(draw(purlin) for purlin in purlins),
+        kept_clear=tuple(draw(item) for item in kept),
+    )
+
+
+@st.composite
+def slopes(draw: st.DrawFn, system: System) -> Slope:
+    """A slope with up to two changes of pitch."""
+    plain = Slope(draw(lengths(0, 2000, system)), draw(pitches()))
+    broken: Slope | None = draw(_broken(plain, system))
+    assert broken is not None
+    return broken
+
+
+@st.composite
+def _broken(draw: st.DrawFn, slope: Slope | None, system: System) -> Slope | None:
+    if slope is None:
+        return None
+    breaks, run = [], 0.0
+    for _ in range(draw(st.integers(0, 2))):
+        at: Length = draw(lengths(run + 300, run + 1500, system))
+        breaks.append(PitchBreak(at, draw(pitches())))
+        run = at.mm
+    return msgspec.structs.replace(slope, breaks=tuple(breaks))
+
+
+@st.composite
+def _dormer(draw: st.DrawFn, name: str, room: Room, sides: list[Side], system: System) -> Dormer:
+    return Dormer(
+        name,
+        draw(st.sampled_from(DormerKind)),
+        draw(st.sampled_from(sides)),
+        start=draw(lengths(0, 0.5 * room.length.mm, system)),
+        width=draw(lengths(600, 0.45 * room.length.mm, system)),
+        face=draw(lengths(0, 0.4 * room.width.mm, system)),
+        front=draw(lengths(60, 200, system)),
+        height=draw(lengths(1500, 3500, system)),
+        pitch=draw(pitches()),
+    )
+
+
+@st.composite
+def _wing(draw: st.DrawFn, name: str, room: Room, system: System) -> Wing:
+    return Wing(
+        name,
+        draw(st.sampled_from(Side)),
+        start=draw(lengths(0, 0.5 * room.length.mm, system)),
+        width=draw(lengths(900, 0.45 * room.length.mm, system)),
+        reach=draw(lengths(600, 6000, system)),
+        first=draw(slopes(system)),
+        last=draw(slopes(system)),
+    )
+
+
+@st.composite
+def _purlin(draw: st.DrawFn, name: str, room: Room, system: System) -> Purlin:
+    return Purlin(
+        name,
+        draw(lengths(0, room.width.mm, system)),
+        draw(timbers(system)),
+        draw(lengths(800, 2500, system)),
+        draw(st.sampled_from(Passing)),
+        draw(lengths(0, 20, system)),
+    )
+
+
+@st.composite
+def _kept(draw: st.DrawFn, name: str, room: Room, system: System) -> KeptClear:
+    return KeptClear(
+        name,
+        draw(st.sampled_from(ClearKind)),
+        draw(lengths(0, room.width.mm, system)),
+        draw(lengths(0, room.length.mm, system)),
+        draw(lengths(200, 900, system)),
+        draw(lengths(200, 900, system)),
+        draw(lengths(0, 100, system)),
+    )
