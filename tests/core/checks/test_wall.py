@@ -23,8 +23,8 @@ FLAT = US.room(288, (96, in_12(9)), flat=96, length=400)
 SLOPE = US.room(288, (12, in_12(9)))
 """Rising 9 in 12 from 12 in. at the left eave."""
 
-_VERBS = "move|make|choose|put|take|raise|set|lower|add|measure|ask|state|it fits"
-MENDS = re.compile(rf"(: |, or |\. )({_VERBS})\b", re.IGNORECASE)
+_VERBS = "move|make|choose|put|take|raise|set|lower|add|measure|ask|state|leave|it fits|it has at"
+MENDS = re.compile(rf"(: |, or |\. )({_VERBS})\b|\bwould (carry|make)\b", re.IGNORECASE)
 """How a sentence goes on once it has said what is wrong."""
 
 
