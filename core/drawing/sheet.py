@@ -28,9 +28,11 @@ MARGIN = 8.0
 GAP = 4.0
 """Between elevation, columns of the list, and title strip, mm."""
 
-TOGETHER = 1.9
-"""How much larger the elevation alone has to be before its list goes on a page behind: at half
-the scale its labels and figures have no room."""
+READABLE = 1 / 75
+"""At smaller scales labels find little room between studs 16 in. or 400 mm apart."""
+
+FAR_LARGER = 1.9
+"""How much larger an elevation alone is drawn, before its list goes on a page behind for that."""
 
 
 class _Sheet(msgspec.Struct, frozen=True):
@@ -133,17 +135,19 @@ def _larger(ways: list[_Sheet], at_scale: Callable[[Scale], Drawing]) -> tuple[_
     return max(drawn, key=_shown)
 
 
-def _shown(drawn: tuple[_Sheet, _Drawn]) -> float:
-    """The scale of what is drawn, counted as larger if the list is on the same page."""
+def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float]:
+    """How good a way to draw it is: readable with the list on the same page, else how large."""
     _, (_, scale, arrangement) = drawn
-    return scale.ratio * (TOGETHER if arrangement.columns else 1.0)
+    together = bool(arrangement.columns)
+    weight = FAR_LARGER if together else 1.0
+    return together and scale.ratio >= READABLE - 1e-9, scale.ratio * weight
 
 
 def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _Drawn:
     """The elevation at the largest standard scale that leaves room for the list on the page.
 
-    Where none does, or alone it can be drawn far larger, it stands alone at the largest that fits,
-    a reduced one at need.
+    Where none does, or where that is hard to read and alone it can be drawn far larger, it stands
+    alone at the largest that fits, a reduced one at need.
     """
     every = scales(sheet.project.system)
     usual = tuple(scale for scale in every if not scale.reduced)

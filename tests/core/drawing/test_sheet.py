@@ -74,9 +74,9 @@ def assert_sound(results: Results, paper: Paper) -> tuple[Page, ...]:
 @pytest.mark.parametrize("paper", Paper)
 @pytest.mark.parametrize("name", ["sail-loft", "kite-loft"])
 def test_the_demos(name: str, paper: Paper) -> None:
-    """Every wall on one page."""
+    """A wall's list may go on a page behind, and on small paper one does."""
     pages = assert_sound(demo(name), paper)
-    assert len(pages) == len(demo(name).walls)
+    assert 0 <= len(pages) - len(demo(name).walls) <= 1
 
 
 def inches(shop: Shop, feet: float) -> float:
@@ -134,7 +134,7 @@ def test_a_high_gable_without_a_ceiling(paper: Paper, ratio: int, behind: bool) 
     assert (len(pages) > 1) == behind
 
 
-@settings(max_examples=25)
+@settings(max_examples=15)
 @given(projects(most_walls=2), st.sampled_from(Paper))
 def test_walls_as_people_have_them(project: Project, paper: Paper) -> None:
     assert_sound(work_out(project, SiteRecord()), paper)
@@ -201,6 +201,16 @@ def test_the_list_on_the_same_page_comes_before_a_larger_scale() -> None:
     assert page.placed[0].scale == 1 / 96
 
 
+def test_a_list_gives_way_to_an_elevation_that_is_hard_to_read() -> None:
+    """The gable of the sail loft, measured, has a row for nearly every stud: with them on the page
+    it would stand at 1/8 in. to the foot, where alone it stands at 3/8 in."""
+    pages = drawn(demo("sail-loft"), Paper.LETTER)
+    first, behind = (page for page in pages if page.title.startswith("D "))
+    assert first.placed[0].scale == 1 / 32
+    assert len(first.placed) == 2
+    assert behind.placed[0].scale == 1.0
+
+
 def test_many_labels_of_one_row_stay_on_the_page() -> None:
     """A window of 20 ft on 12 in. centres: cripples over and under it are numbered in turns."""
     room = US.room(288, (100, in_12(9)), flat=100, length=400)
@@ -219,13 +229,17 @@ def test_a_wall_with_many_cautions_still_has_its_sheet() -> None:
 
 def test_the_scale_is_said_as_it_is_drawn() -> None:
     for page in drawn(demo("sail-loft"), Paper.LETTER):
-        (scale,) = (s for s in scales(System.INCH) if s.ratio == page.placed[0].scale)
-        assert scale.text in said(page)
+        said_there = [s for s in scales(System.INCH) if s.text in said(page).split(" | ")]
+        assert len(said_there) == 1
+        assert page.placed[0].scale in (said_there[0].ratio, 1.0)
 
 
 def test_the_list_stands_clear_of_the_elevation() -> None:
     """No line of the elevation runs into the table or the strip."""
-    for page in drawn(demo("sail-loft"), Paper.LETTER):
+    pages = drawn(demo("sail-loft"), Paper.LETTER)
+    both = [page for page in pages if page.placed[0].scale != 1.0 and len(page.placed) > 2]
+    assert len(both) >= 4
+    for page in both:
         elevation, *others = page.placed
         tables = [s.points for p in others[:-1] for s in p.drawing if isinstance(s, Stroke)]
         top = max(y for points in tables for _, y in points)

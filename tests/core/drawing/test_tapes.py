@@ -4,7 +4,7 @@ import math
 from itertools import combinations, pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import Polygon
 
@@ -242,6 +242,7 @@ def test_figures_over_a_valley_do_not_meet() -> None:
     assert any(len(flag) == 4 for flag in flags(drawing))
 
 
+@settings(max_examples=40)
 @given(projects(most_walls=1), st.sampled_from([1 / 16, 1 / 48, 1 / 100]))
 def test_every_mark_on_a_plate_has_its_figure(project: Project, scale: float) -> None:
     """Its running distance on the tape and its letter; the letter stands next to the tape."""
