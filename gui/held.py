@@ -11,6 +11,7 @@ from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.plates import PlatesForm
 from gui.panels.room import RoomForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
@@ -45,12 +46,14 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
+        self.plates = PlatesForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
             "stud": self.stud,
             "fixed": fixed,
             "wall": self.wall,
+            "plates": Section(words.word("heading.plates"), self.plates),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
         }
@@ -97,4 +100,6 @@ class Held(QScrollArea):
         if wall is None:
             return "room", "habits"
         thing = thing_of(wall, held) if held is not None else None
-        return (_FORM_OF[thing.kind],) if thing is not None else ("wall", "room", "habits")
+        return (
+            (_FORM_OF[thing.kind],) if thing is not None else ("wall", "plates", "room", "habits")
+        )

@@ -1,8 +1,9 @@
 """The cautions that a wall's frame gives rise to."""
 
 from core.checks.caution import Caution, Severity
+from core.checks.plates import narrow_plate
 from core.framing import Frame, PlacedBox, PlacedOpening, lowest_sill, spoken, wanted_left
-from core.model import Wall
+from core.model import PlateLie, Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
 
@@ -17,7 +18,7 @@ def wall_cautions(
         *(_not_framed(wall, key, "stud.too-low") for key in frame.too_low),
         *(c for box in boxes for c in _box(wall, box)),
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
-        *_narrow_plate(wall, line),
+        *narrow_plate(wall, frame),
         *_ridge_inside(wall, line, far),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))
@@ -71,7 +72,12 @@ def _low_sill(wall: Wall, placed: PlacedOpening) -> Caution:
 
 
 def _ridge_inside(wall: Wall, near: RoofLine, far: RoofLine) -> list[Caution]:
-    """A wall along a ridge, with the ridge between its faces: no one cut fits its stud tops."""
+    """A wall along a ridge, with the ridge between its faces: no one cut fits its stud tops.
+
+    Under a level plate they are square through the wall, whatever is overhead.
+    """
+    if wall.top_plate.lie is PlateLie.LEVEL:
+        return []
     if len(near.segments) != 1 or len(far.segments) != 1:
         return []
     over, behind = near.segments[0], far.segments[0]
@@ -80,17 +86,3 @@ def _ridge_inside(wall: Wall, near: RoofLine, far: RoofLine) -> list[Caution]:
         return []
     text = message("wall.ridge-inside", letter=wall.letter)
     return [Caution(Severity.UNBUILDABLE, wall.letter, text)]
-
-
-def _narrow_plate(wall: Wall, line: RoofLine) -> list[Caution]:
-    """A tilted top plate has to cover the mitred stud end: stud width over the cosine.
-
-    For a 2x4 stud at 9 in 12 that is 3 1/2 / 0.8 = 4 3/8 in., so a 2x6.
-    """
-    have = wall.top_plate.timber.width.mm
-    tilt = max(abs(s.across) for s in line.segments)
-    need = wall.stud.width.mm * (1 + tilt**2) ** 0.5
-    if tilt < 1e-9 or have >= need - 1e-6:
-        return []
-    text = message("plate.narrow", letter=wall.letter, need=Mm(need), have=Mm(have))
-    return [Caution(Severity.WARNING, wall.letter, text)]

@@ -6,7 +6,7 @@ from collections import Counter
 import msgspec
 
 from core.framing import Facet, Member, Role
-from core.wording import Rad, Wording, message
+from core.wording import Mm, Rad, Wording, message
 
 _ORDER = (
     Role.SOLE_PLATE,
@@ -88,7 +88,15 @@ def stock_name(member: Member, wording: Wording) -> str:
 
 
 def cuts_text(member: Member, wording: Wording) -> str:
-    """Both end cuts in words, as the saw is set from a square cut."""
+    """Both end cuts in words, as the saw is set from a square cut, and how its edges are ripped."""
+    ends = _ends_text(member, wording)
+    if member.rip is None:
+        return ends
+    width, bevel = Mm(member.rip.width), Rad(abs(member.rip.bevel))
+    return f"{ends} · {wording.say(message('cut.rip', width=width, bevel=bevel))}"
+
+
+def _ends_text(member: Member, wording: Wording) -> str:
     first, last = (_cut_text(cut, wording) for cut in (member.first_cut, member.last_cut))
     if first == last:
         both = wording.word("cut.square") == first

@@ -7,10 +7,12 @@ from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
 from core.framing.marks import Mark, marks
-from core.framing.member import Facet, Member, Role
+from core.framing.member import Facet, Member, Rip, Role
 from core.framing.openings import lowest_sill
+from core.framing.plate_section import Edge, PlateSection
 
 __all__ = [
+    "Edge",
     "Facet",
     "Fit",
     "Frame",
@@ -18,6 +20,8 @@ __all__ = [
     "Member",
     "PlacedBox",
     "PlacedOpening",
+    "PlateSection",
+    "Rip",
     "Role",
     "fit",
     "frame_wall",

@@ -7,7 +7,8 @@ from core.framing.fit import Fit, fit
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
 from core.framing.openings import Framed, Over, around, cripples, framed
-from core.framing.plates import plates_underside, sole_plate, top_plates
+from core.framing.plate_section import PlateSection, plate_sections
+from core.framing.plates import nailed_under, plates_underside, sole_plate, top_plates
 from core.framing.sticks import standing
 from core.model import Opening, Wall
 from core.roof import RoofLine
@@ -26,6 +27,7 @@ class Frame(msgspec.Struct, frozen=True):
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
+    `sections` show how the top plates lie where the roof slopes through the wall.
     """
 
     near: RoofLine
@@ -34,6 +36,7 @@ class Frame(msgspec.Struct, frozen=True):
     openings: tuple[PlacedOpening, ...]
     no_room: tuple[str, ...]
     too_low: tuple[str, ...]
+    sections: tuple[PlateSection, ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
@@ -46,6 +49,8 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
     that nothing is drawn that cannot be built.
     """
+    sections = plate_sections(wall, near)
+    near, far = nailed_under(wall, near, far)
     over = (plates_underside(wall, near), plates_underside(wall, far))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
@@ -54,7 +59,7 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     studs, no_room, low = _studs(wall, over, extents)
     standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
     members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
-    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low))
+    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low), sections)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

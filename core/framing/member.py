@@ -44,6 +44,17 @@ class Facet(msgspec.Struct, frozen=True):
         return abs(self.bevel) < math.radians(0.01) and abs(self.mitre) < math.radians(0.01)
 
 
+class Rip(msgspec.Struct, frozen=True):
+    """A plate with both edges ripped plumb: each broad face is `width` mm wide, square to its run.
+
+    `bevel` is the tilt of the blade from square, radians, positive where the plate rises away from
+    face A; both edges lean the same way.
+    """
+
+    width: float
+    bevel: float
+
+
 class Member(msgspec.Struct, frozen=True):
     """A piece of timber in its place; lengths in mm.
 
@@ -53,6 +64,7 @@ class Member(msgspec.Struct, frozen=True):
     greatest and the least length along the member that the cut leaves, `overall` is tip to tip.
     `count` pieces alike stand side by side through the wall (the plies of a header on edge).
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
+    `rip` tells of a plate whose edges are ripped; thickness and width are those of the stock.
     """
 
     key: str
@@ -68,6 +80,7 @@ class Member(msgspec.Struct, frozen=True):
     first_cut: tuple[Facet, ...]
     last_cut: tuple[Facet, ...]
     count: int = 1
+    rip: Rip | None = None
 
     @property
     def left(self) -> float:

@@ -7,9 +7,10 @@ import msgspec
 from core.framing import keys
 from core.framing.cuts import plate_facet
 from core.framing.member import XY, Facet, Member, Role
+from core.framing.plate_section import ripped
 from core.framing.sticks import lying
-from core.model import Wall
-from core.roof import RoofLine, Segment, lowered, underside
+from core.model import PlateLie, Wall
+from core.roof import RoofLine, Segment, level_line, lowered, underside
 from core.roof.line import TOUCH
 
 Slab = tuple[Segment, Segment]
@@ -20,6 +21,18 @@ def sole_plate(wall: Wall) -> Member:
     """The sole plate, whole from end to end: it is cut out of the doorways once the wall stands."""
     rise = wall.sole_plate.thickness.mm
     return lying(keys.sole(wall.letter), Role.SOLE_PLATE, wall.sole_plate, 0.0, wall.run, 0.0, rise)
+
+
+def nailed_under(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[RoofLine, RoofLine]:
+    """The lines that the top plates lie under, over face A and over the far face.
+
+    These are the roof lines, or for a level plate the line that its eave-side corner just clears.
+    """
+    if wall.top_plate.lie is not PlateLie.LEVEL:
+        return near, far
+    beyond = max(wall.top_plate.timber.width.mm - wall.stud.width.mm, 0.0)
+    level = level_line(near, far, beyond)
+    return level, level
 
 
 def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
@@ -92,6 +105,7 @@ def _plate(key: str, wall: Wall, slab: Slab, behind: Slab) -> Member:
         overall=_extent((*near, *far), slab[1].along),
         first_cut=_end_cut(slab[1], near[0], near[3], far[0], away),
         last_cut=_end_cut(slab[1], near[1], near[2], far[1], away),
+        rip=ripped(wall, slab[1]),
     )
 
 

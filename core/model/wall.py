@@ -25,11 +25,24 @@ class Side(enum.Enum):
         return Side.RIGHT if self is Side.LEFT else Side.LEFT
 
 
+class PlateLie(enum.Enum):
+    """How a top plate lies under a roof that slopes through the wall's thickness.
+
+    Not stated, it lies tilted against the roof with square edges, its uphill edge flush with the
+    studs. RIPPED: tilted, both edges ripped plumb and flush with the studs' faces. LEVEL: level,
+    its eave-side corner just clear of the roof, so that studs are cut square through the wall.
+    """
+
+    RIPPED = "ripped"
+    LEVEL = "level"
+
+
 class TopPlate(msgspec.Struct, frozen=True):
-    """The top plate: its cross-section, and how many lie one under the other (1 or 2)."""
+    """The top plate: its cross-section, how many lie one under the other (1 or 2), and how."""
 
     timber: Timber
     count: int = 1
+    lie: PlateLie | None = None
 
 
 class Layout(msgspec.Struct, frozen=True):

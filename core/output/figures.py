@@ -6,18 +6,30 @@ from typing import Any
 import msgspec
 
 from core.checks import Caution
-from core.framing import Facet, Mark, Member, PlacedBox, PlacedOpening, keys
+from core.framing import (
+    Facet,
+    Mark,
+    Member,
+    PlacedBox,
+    PlacedOpening,
+    PlateSection,
+    Rip,
+    keys,
+)
 from core.job import Results, WallResult
 from core.model import Opening, Wall
 from core.output.figures_form import (
     BoxFigures,
     CautionFigures,
+    EdgeFigures,
     FacetFigures,
     Figures,
     MarkFigures,
     MemberFigures,
     Nothing,
     OpeningFigures,
+    PlateSectionFigures,
+    RipFigures,
     WallFigures,
 )
 from core.wording import Wording
@@ -68,6 +80,7 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
         length=_exact(wall.run),
         roof_line=_points(line.points() if line else ()),
         members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
+        plate_sections=tuple(_section(s) for s in frame.sections) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
         openings=_openings(wall, frame.openings if frame else ()),
         boxes=tuple(_box(placed) for placed in result.boxes),
@@ -94,6 +107,27 @@ def _member(member: Member, label: str) -> MemberFigures:
         bottom_cut=tuple(_facet(facet) for facet in member.first_cut),
         near=_points(member.near),
         far=_points(member.far),
+        rip=_rip(member.rip),
+    )
+
+
+def _rip(rip: Rip | None) -> RipFigures | None:
+    return None if rip is None else RipFigures(_exact(rip.width), _exact(math.degrees(rip.bevel)))
+
+
+def _section(section: PlateSection) -> PlateSectionFigures:
+    near, far = (
+        EdgeFigures(_exact(e.underside), _exact(e.top)) for e in (section.near, section.far)
+    )
+    return PlateSectionFigures(
+        left=_exact(section.left),
+        right=_exact(section.right),
+        lie=section.lie,
+        tilt=_exact(math.degrees(section.tilt)),
+        near_edge=near,
+        far_edge=far,
+        need=_exact(section.need),
+        have=_exact(section.have),
     )
 
 

@@ -5,6 +5,7 @@ segment one plane is overhead, y = height + along*x + across*d.
 """
 
 import math
+from collections.abc import Callable
 from itertools import combinations, pairwise
 
 import msgspec
@@ -113,7 +114,7 @@ def roof_line(roof: Roof, start: Plan, end: Plan, toward: float = 0.0) -> RoofLi
         if plane is None:
             raise ValueError("there is no roof over part of this wall")
         height, along = plane.at(start), plane.toward(direction)
-        _append(segments, Segment(left, right, height, along, plane.toward(away)))
+        append(segments, Segment(left, right, height, along, plane.toward(away)))
     return RoofLine(tuple(segments))
 
 
@@ -131,7 +132,15 @@ def lowered(line: RoofLine, thickness: float) -> tuple[Segment | None, ...]:
 
     At a vertical step the plates end plumb and the break stays where it is.
     """
-    down = [_down(s, thickness) for s in line.segments]
+    return dropped(line, lambda s: thickness * s.secant)
+
+
+def dropped(line: RoofLine, drop: Callable[[Segment], float]) -> tuple[Segment | None, ...]:
+    """The segments of `line` each brought down by its own `drop` (mm), meeting at their new breaks.
+
+    None where neighbours swallow one.
+    """
+    down = [msgspec.structs.replace(s, height=s.height - drop(s)) for s in line.segments]
     kept = list(range(len(down)))
     while True:
         for i, j in pairwise(kept):
@@ -182,7 +191,7 @@ def _step(start: Plan, direction: Plan, x: float) -> Plan:
     return (start[0] + x * direction[0], start[1] + x * direction[1])
 
 
-def _append(segments: list[Segment], new: Segment) -> None:
+def append(segments: list[Segment], new: Segment) -> None:
     """Add a segment, or lengthen the last one where the same plane goes on."""
     if segments and _same_plane(segments[-1], new):
         segments[-1] = msgspec.structs.replace(segments[-1], right=new.right)
@@ -192,11 +201,6 @@ def _append(segments: list[Segment], new: Segment) -> None:
 
 def _same_plane(a: Segment, b: Segment) -> bool:
     return (a.height, a.along, a.across) == (b.height, b.along, b.across)
-
-
-def _down(segment: Segment, thickness: float) -> Segment:
-    height = segment.height - thickness * segment.secant
-    return msgspec.structs.replace(segment, height=height)
 
 
 def _break(a: Segment, b: Segment, a_down: Segment, b_down: Segment) -> float:
@@ -222,5 +226,5 @@ def _lowest_of(over: tuple[Segment, ...], left: float, right: float) -> tuple[Se
     lowest: list[Segment] = []
     for a_x, b_x in pairwise(inside):
         low = min(over, key=lambda s: s.at((a_x + b_x) / 2))
-        _append(lowest, msgspec.structs.replace(low, left=a_x, right=b_x))
+        append(lowest, msgspec.structs.replace(low, left=a_x, right=b_x))
     return tuple(lowest)

@@ -27,7 +27,7 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
 
 
 def shown(held: Held) -> list[str]:
-    names = ("opening", "box", "stud", "wall", "room", "habits")
+    names = ("opening", "box", "stud", "wall", "plates", "room", "habits")
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
@@ -40,7 +40,7 @@ def _outer(held: Held, name: str) -> QWidget:
 @pytest.mark.parametrize(
     ("key", "forms", "name"),
     [
-        (None, ["wall", "room", "habits"], "B partition"),
+        (None, ["wall", "plates", "room", "habits"], "B partition"),
         (STUD, ["stud"], "B3 stud"),
         (CRIPPLE, ["stud"], "B8 cripple"),
         (DOOR, ["opening"], "door 1 door"),

@@ -13,7 +13,7 @@ import gui
 from core.framing import Role
 from core.framing.moving import Snap
 from core.lengths import System
-from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, Side
+from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, PlateLie, Side
 from core.wording import CATALOGUES, texts
 from gui.panels.habits import _STEPS
 
@@ -33,6 +33,7 @@ MADE = {
     *(f"height.{to}" for to in _dashed(BoxHeight)),
     *(f"held.height-{to}" for to in _dashed(BoxHeight)),
     *(f"edge.{edge}" for edge in _dashed(LineEdge)),
+    *(f"lie.{lie}" for lie in _dashed(PlateLie)),
     *(f"side.{side}" for side in _dashed(Side)),
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),

@@ -23,6 +23,7 @@ from core.model import (
     MovedStud,
     Opening,
     OpeningKind,
+    PlateLie,
     Point,
     PrintedLabel,
     Project,
@@ -113,13 +114,18 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         right_end=right,
         stud=draw(timbers(system)),
         sole_plate=draw(timbers(system)),
-        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(1, 2))),
+        top_plate=draw(_top_plates(system)),
         layout=draw(_layouts(system)),
     )
     opened = msgspec.structs.replace(bare, openings=draw(_openings(bare.run, system)))
     return msgspec.structs.replace(
         draw(_with_changes(opened, system)), boxes=draw(_boxes(opened, system))
     )
+
+
+def _top_plates(system: System) -> st.SearchStrategy[TopPlate]:
+    lies = st.none() | st.sampled_from(PlateLie)
+    return st.builds(TopPlate, timbers(system), st.integers(1, 2), lies)
 
 
 @st.composite
