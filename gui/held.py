@@ -13,6 +13,7 @@ from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
 from gui.panels.plates import PlatesForm
 from gui.panels.room import RoomForm
+from gui.panels.saw import SawForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
@@ -46,7 +47,7 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
-        self.plates = PlatesForm(desk, words)
+        self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
@@ -56,6 +57,7 @@ class Held(QScrollArea):
             "plates": Section(words.word("heading.plates"), self.plates),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
+            "saw": Section(words.word("heading.saw"), self.saw),
         }
         self._fill()
         desk.held_changed.connect(self.refresh)
@@ -98,8 +100,10 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "habits"
+            return "room", "habits", "saw"
         thing = thing_of(wall, held) if held is not None else None
         return (
-            (_FORM_OF[thing.kind],) if thing is not None else ("wall", "plates", "room", "habits")
+            (_FORM_OF[thing.kind],)
+            if thing is not None
+            else ("wall", "plates", "room", "habits", "saw")
         )

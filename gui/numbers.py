@@ -2,10 +2,12 @@
 
 import msgspec
 
+from core.checks import cut_message, rip_message, setting_message
 from core.drawing.table import cuts_text, stock_name
-from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
+from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, past_stops, spoken
 from core.job import WallResult
-from core.wording import Mm, Wording, message
+from core.model import USUAL_SAW
+from core.wording import Mm, Rad, Wording, message
 from gui.things import Kind, thing_of
 
 
@@ -51,6 +53,7 @@ def _member(result: WallResult, member: Member, wording: Wording) -> Numbers:
         *_lengths(member, wording),
         Figure(wording.word("held.cuts"), cuts_text(member, wording), large=True),
         *_face_up(member, wording),
+        *_past_stops(result, member, wording),
         Figure(wording.word("held.stock"), _stock(member, wording)),
         *(_mark(result, mark, wording) for mark in result.marks if mark.member == member.key),
     ]
@@ -77,6 +80,18 @@ def _face_up(member: Member, wording: Wording) -> list[Figure]:
     faces = [f.face_up for f in (*member.first_cut, *member.last_cut) if f.face_up != "any"]
     texts = [wording.word(f"face.{face}") for face in dict.fromkeys(faces)]
     return [Figure(wording.word("held.face-up"), " · ".join(texts))] if texts else []
+
+
+def _past_stops(result: WallResult, member: Member, wording: Wording) -> list[Figure]:
+    """How the cuts are made that the saw does not reach as it stands."""
+    saw = result.inputs.habits.saw or USUAL_SAW
+    hows = [(cut_message(f), setting_message(s)) for f, s in past_stops(member, saw)]
+    if member.rip is not None and (how := rip_message(member.rip, saw)) is not None:
+        hows.append((message("saw.rip-cut", bevel=Rad(abs(member.rip.bevel))), how))
+    return [
+        Figure(wording.say(message("held.past-stops", cut=cut)), wording.say(how))
+        for cut, how in hows
+    ]
 
 
 def _stock(member: Member, wording: Wording) -> str:

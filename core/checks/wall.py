@@ -2,14 +2,20 @@
 
 from core.checks.caution import Caution, Severity
 from core.checks.plates import narrow_plate
+from core.checks.saw import saw_cautions
 from core.framing import Frame, PlacedBox, PlacedOpening, lowest_sill, spoken, wanted_left
-from core.model import PlateLie, Wall
+from core.model import USUAL_SAW, PlateLie, Saw, Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
 
 
 def wall_cautions(
-    wall: Wall, line: RoofLine, far: RoofLine, frame: Frame, boxes: tuple[PlacedBox, ...]
+    wall: Wall,
+    line: RoofLine,
+    far: RoofLine,
+    frame: Frame,
+    boxes: tuple[PlacedBox, ...],
+    saw: Saw = USUAL_SAW,
 ) -> tuple[Caution, ...]:
     """What cannot be built as stated in this wall, then what will trouble its builder."""
     found = [
@@ -19,6 +25,7 @@ def wall_cautions(
         *(c for box in boxes for c in _box(wall, box)),
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
         *narrow_plate(wall, frame),
+        *saw_cautions(wall, frame, saw),
         *_ridge_inside(wall, line, far),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))

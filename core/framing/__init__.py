@@ -10,6 +10,7 @@ from core.framing.marks import Mark, marks
 from core.framing.member import Facet, Member, Rip, Role
 from core.framing.openings import lowest_sill
 from core.framing.plate_section import Edge, PlateSection
+from core.framing.saw import Setting, Way, past_stops, rip_setting, saw_setting
 
 __all__ = [
     "Edge",
@@ -23,6 +24,8 @@ __all__ = [
     "PlateSection",
     "Rip",
     "Role",
+    "Setting",
+    "Way",
     "fit",
     "frame_wall",
     "header_rise",
@@ -30,7 +33,10 @@ __all__ = [
     "layout_lefts",
     "lowest_sill",
     "marks",
+    "past_stops",
     "place_boxes",
+    "rip_setting",
+    "saw_setting",
     "spoken",
     "wanted_left",
 ]

@@ -3,7 +3,7 @@
 from core.checks import Caution, Severity, standing_cautions, wall_cautions
 from core.framing import frame_wall, labels, marks, place_boxes
 from core.job.results import Results, WallInputs, WallResult
-from core.model import Project, SiteRecord, Wall
+from core.model import USUAL_SAW, Project, SiteRecord, Wall
 from core.roof import Roof, RoofLine, roof_line, roof_of
 from core.wording import message
 
@@ -65,7 +65,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
         marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
         boxes,
         tuple(named.items()),
-        wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        wall_cautions(wall, inputs.near, inputs.far, frame, boxes, inputs.habits.saw or USUAL_SAW),
     )
 
 

@@ -3,6 +3,7 @@
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
+from core.model.saw import USUAL_SAW, Saw
 from core.model.site import PrintedLabel, SiteRecord
 from core.model.timber import Timber
 from core.model.wall import (
@@ -22,6 +23,7 @@ from core.model.wall import (
 )
 
 __all__ = [
+    "USUAL_SAW",
     "AddedStud",
     "Box",
     "BoxHeight",
@@ -41,6 +43,7 @@ __all__ = [
     "Rafter",
     "RidgeBeam",
     "Room",
+    "Saw",
     "Side",
     "SiteRecord",
     "Slope",

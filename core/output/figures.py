@@ -14,10 +14,13 @@ from core.framing import (
     PlacedOpening,
     PlateSection,
     Rip,
+    Setting,
     keys,
+    rip_setting,
+    saw_setting,
 )
 from core.job import Results, WallResult
-from core.model import Opening, Wall
+from core.model import USUAL_SAW, Opening, Saw, Wall
 from core.output.figures_form import (
     BoxFigures,
     CautionFigures,
@@ -30,6 +33,7 @@ from core.output.figures_form import (
     OpeningFigures,
     PlateSectionFigures,
     RipFigures,
+    SawFigures,
     WallFigures,
 )
 from core.wording import Wording
@@ -73,13 +77,13 @@ def figures_of(results: Results, wording: Wording) -> Figures:
 
 def _wall(result: WallResult, wording: Wording) -> WallFigures:
     wall, line, frame = result.wall, result.inputs.near, result.frame
-    labels = result.label_of
+    labels, saw = result.label_of, result.inputs.habits.saw or USUAL_SAW
     return WallFigures(
         name=wall.name,
         letter=wall.letter,
         length=_exact(wall.run),
         roof_line=_points(line.points() if line else ()),
-        members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
+        members=tuple(_member(m, labels[m.key], saw) for m in frame.members) if frame else (),
         plate_sections=tuple(_section(s) for s in frame.sections) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
         openings=_openings(wall, frame.openings if frame else ()),
@@ -89,7 +93,7 @@ def _wall(result: WallResult, wording: Wording) -> WallFigures:
     )
 
 
-def _member(member: Member, label: str) -> MemberFigures:
+def _member(member: Member, label: str, saw: Saw) -> MemberFigures:
     near_left, near_right, far_left, far_right = (_exact(edge) for edge in member.edges)
     return MemberFigures(
         key=member.key,
@@ -103,16 +107,22 @@ def _member(member: Member, label: str) -> MemberFigures:
         long_point=_exact(member.long_point),
         short_point=_exact(member.short_point),
         overall=_exact(member.overall),
-        top_cut=tuple(_facet(facet) for facet in member.last_cut),
-        bottom_cut=tuple(_facet(facet) for facet in member.first_cut),
+        top_cut=tuple(_facet(facet, saw) for facet in member.last_cut),
+        bottom_cut=tuple(_facet(facet, saw) for facet in member.first_cut),
         near=_points(member.near),
         far=_points(member.far),
-        rip=_rip(member.rip),
+        rip=_rip(member.rip, saw),
     )
 
 
-def _rip(rip: Rip | None) -> RipFigures | None:
-    return None if rip is None else RipFigures(_exact(rip.width), _exact(math.degrees(rip.bevel)))
+def _rip(rip: Rip | None, saw: Saw) -> RipFigures | None:
+    if rip is None:
+        return None
+    return RipFigures(
+        width=_exact(rip.width),
+        bevel=_exact(math.degrees(rip.bevel)),
+        saw=_setting(rip_setting(rip, saw)),
+    )
 
 
 def _section(section: PlateSection) -> PlateSectionFigures:
@@ -131,11 +141,20 @@ def _section(section: PlateSection) -> PlateSectionFigures:
     )
 
 
-def _facet(facet: Facet) -> FacetFigures:
+def _facet(facet: Facet, saw: Saw) -> FacetFigures:
     return FacetFigures(
         bevel=_exact(math.degrees(facet.bevel)),
         mitre=_exact(math.degrees(facet.mitre)),
         face_up=facet.face_up,
+        saw=_setting(saw_setting(facet, saw)),
+    )
+
+
+def _setting(setting: Setting) -> SawFigures:
+    return SawFigures(
+        way=setting.way,
+        bevel=_exact(math.degrees(setting.bevel)),
+        mitre=_exact(math.degrees(setting.mitre)),
     )
 
 

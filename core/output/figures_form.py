@@ -9,7 +9,7 @@ import msgspec
 from msgspec import Meta
 
 from core.checks import Severity
-from core.framing import Role
+from core.framing import Role, Way
 from core.model import BoxHeight, OpeningKind, PlateLie, Side
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
@@ -28,6 +28,20 @@ Outline = Annotated[
 
 class _Part(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A part of the figures; it has no keys but those described."""
+
+
+class SawFigures(_Part, frozen=True):
+    """How a piece is held and what the saw is set to, within the stops stated for it."""
+
+    way: Annotated[
+        Way,
+        Meta(
+            description="flat on the wide face along the fence; on edge along it; square: along a"
+            " block clamped square to the fence, flat or on edge; or by hand."
+        ),
+    ]
+    bevel: Annotated[float, Meta(description="Degrees that the blade is tilted, from 0 up.")]
+    mitre: Annotated[float, Meta(description="Degrees that the saw is swung, from 0 up.")]
 
 
 class FacetFigures(_Part, frozen=True):
@@ -54,6 +68,7 @@ class FacetFigures(_Part, frozen=True):
             " underside, or any."
         ),
     ]
+    saw: SawFigures
 
 
 class RipFigures(_Part, frozen=True):
@@ -69,6 +84,7 @@ class RipFigures(_Part, frozen=True):
             " rises away from face A."
         ),
     ]
+    saw: SawFigures
 
 
 class MemberFigures(_Part, frozen=True):

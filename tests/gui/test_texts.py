@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 import gui
-from core.framing import Role
+from core.framing import Role, Way
 from core.framing.moving import Snap
 from core.lengths import System
 from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, PlateLie, Side
@@ -34,6 +34,7 @@ MADE = {
     *(f"held.height-{to}" for to in _dashed(BoxHeight)),
     *(f"edge.{edge}" for edge in _dashed(LineEdge)),
     *(f"lie.{lie}" for lie in _dashed(PlateLie)),
+    *(f"saw.{way}" for way in _dashed(Way) if way != "flat"),
     *(f"side.{side}" for side in _dashed(Side)),
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),

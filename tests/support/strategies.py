@@ -30,6 +30,7 @@ from core.model import (
     Rafter,
     RidgeBeam,
     Room,
+    Saw,
     Side,
     SiteRecord,
     Slope,
@@ -257,4 +258,5 @@ def _habits() -> st.SearchStrategy[Habits]:
     halves = Tape(System.METRIC, Length(0.5))
     tapes = st.sampled_from([*map(Tape.usual, System), sixteenths, eighths, halves])
     letters = st.sampled_from([Letters(), Letters(stud="S", trimmer="J")])
-    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters)
+    saws = st.none() | st.builds(Saw, pitches(), pitches())
+    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws)
