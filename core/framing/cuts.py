@@ -2,6 +2,8 @@
 
 import math
 
+import msgspec
+
 from core.framing.member import Facet
 from core.roof import Segment
 
@@ -22,6 +24,28 @@ def stud_facet(overhead: Segment) -> Facet:
     mitre = math.atan(overhead.across)
     bevel = math.atan(overhead.along * math.cos(mitre))
     return Facet(bevel, mitre, _stud_face_up(bevel))
+
+
+def top_facets(spans: tuple[tuple[Segment, ...], ...]) -> tuple[Facet, ...]:
+    """The facets of a standing member's top, from left to right: one for each plane it meets.
+
+    `spans` are what is overhead on each face. Where a break runs aslant over the member, a plane
+    may be met on one face alone.
+    """
+    met: list[Segment] = []
+    for segment in (s for span in spans for s in span):
+        same = next((n for n, m in enumerate(met) if _same_slopes(m, segment)), None)
+        if same is None:
+            met.append(segment)
+        else:
+            left = min(met[same].left, segment.left)
+            right = max(met[same].right, segment.right)
+            met[same] = msgspec.structs.replace(met[same], left=left, right=right)
+    return tuple(stud_facet(m) for m in sorted(met, key=lambda m: m.left + m.right))
+
+
+def _same_slopes(a: Segment, b: Segment) -> bool:
+    return abs(a.along - b.along) < 1e-9 and abs(a.across - b.across) < 1e-9
 
 
 def plate_facet(plate: Segment, up: Direction, back: Direction) -> Facet:

@@ -1,6 +1,6 @@
 """Making members: timber that stands under a line, and timber that lies level."""
 
-from core.framing.cuts import stud_facet
+from core.framing.cuts import top_facets
 from core.framing.member import SQUARE, XY, Member, Role
 from core.model import Timber
 from core.roof import RoofLine, Segment
@@ -47,7 +47,7 @@ def standing(
         short_point=min(lengths),
         overall=max(lengths),
         first_cut=SQUARE,
-        last_cut=tuple(stud_facet(segment) for segment in spans[0]),
+        last_cut=top_facets(spans),
     )
 
 
