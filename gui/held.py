@@ -11,6 +11,7 @@ from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.plate_rules import PlateRulesForm
 from gui.panels.plates import PlatesForm
 from gui.panels.room import RoomForm
 from gui.panels.saw import SawForm
@@ -31,6 +32,8 @@ _FORM_OF = {
     Kind.PLATE: "fixed",
 }
 
+_WALL_FORMS = ("wall", "plates", "room", "habits", "plate-rules", "saw")
+
 
 class Held(QScrollArea):
     """Numbers, cautions and fields of the thing held, or of wall, room and habits."""
@@ -48,6 +51,7 @@ class Held(QScrollArea):
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
         self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
+        self.plate_rules = PlateRulesForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "box": self.box,
@@ -57,6 +61,7 @@ class Held(QScrollArea):
             "plates": Section(words.word("heading.plates"), self.plates),
             "room": Section(words.word("heading.room"), self.room),
             "habits": Section(words.word("heading.habits"), self.habits),
+            "plate-rules": Section(words.word("heading.plate-rules"), self.plate_rules),
             "saw": Section(words.word("heading.saw"), self.saw),
         }
         self._fill()
@@ -100,10 +105,6 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "habits", "saw"
+            return "room", "habits", "plate-rules", "saw"
         thing = thing_of(wall, held) if held is not None else None
-        return (
-            (_FORM_OF[thing.kind],)
-            if thing is not None
-            else ("wall", "plates", "room", "habits", "saw")
-        )
+        return (_FORM_OF[thing.kind],) if thing is not None else _WALL_FORMS

@@ -2,7 +2,7 @@
 
 from core.checks.caution import Caution, Severity
 from core.framing import Frame
-from core.model import PlateLie, Wall
+from core.model import Habits, PlateLie, Wall
 from core.wording import Mm, message
 
 _NARROW = {
@@ -20,3 +20,20 @@ def narrow_plate(wall: Wall, frame: Frame) -> list[Caution]:
     worst = max(narrow, key=lambda s: s.need)
     text = message(_NARROW[worst.lie], letter=wall.letter, need=Mm(worst.need), have=Mm(worst.have))
     return [Caution(Severity.WARNING, wall.letter, text)]
+
+
+def too_long_plates(wall: Wall, frame: Frame, habits: Habits) -> list[Caution]:
+    """Plates longer than the stock stated for them that no stud joins at the lap stated."""
+    rules = habits.plates
+    if rules is None or rules.longest is None:
+        return []
+    stock, lap = Mm(rules.longest.mm), Mm(rules.lap.mm if rules.lap is not None else 0.0)
+    texts = [
+        (
+            m.key,
+            message("plate.too-long", letter=wall.letter, run=Mm(m.overall), stock=stock, lap=lap),
+        )
+        for m in frame.members
+        if m.key in frame.too_long
+    ]
+    return [Caution(Severity.UNBUILDABLE, key, text) for key, text in texts]

@@ -1,10 +1,10 @@
 """The cautions that a wall's frame gives rise to."""
 
 from core.checks.caution import Caution, Severity
-from core.checks.plates import narrow_plate
+from core.checks.plates import narrow_plate, too_long_plates
 from core.checks.saw import saw_cautions
 from core.framing import Frame, PlacedBox, PlacedOpening, lowest_sill, spoken, wanted_left
-from core.model import USUAL_SAW, PlateLie, Saw, Wall
+from core.model import USUAL_SAW, Habits, PlateLie, Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
 
@@ -15,7 +15,7 @@ def wall_cautions(
     far: RoofLine,
     frame: Frame,
     boxes: tuple[PlacedBox, ...],
-    saw: Saw = USUAL_SAW,
+    habits: Habits,
 ) -> tuple[Caution, ...]:
     """What cannot be built as stated in this wall, then what will trouble its builder."""
     found = [
@@ -25,7 +25,8 @@ def wall_cautions(
         *(c for box in boxes for c in _box(wall, box)),
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
         *narrow_plate(wall, frame),
-        *saw_cautions(wall, frame, saw),
+        *saw_cautions(wall, frame, habits.saw or USUAL_SAW),
+        *too_long_plates(wall, frame, habits),
         *_ridge_inside(wall, line, far),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))

@@ -9,7 +9,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Tex
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
 from core.drawing.view import View
-from core.framing import Frame, Mark, Member, Role
+from core.framing import Frame, Mark, Member, Role, keys
 from core.model import Side
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
@@ -57,21 +57,27 @@ def sole_tape(wall_run: float, marks: list[Mark], view: View, wording: Wording) 
 def top_tapes(
     frame: Frame, line: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording
 ) -> Drawing:
-    """A tape over each top plate of the lowest layer, with its marks and running figures."""
+    """A tape over the top plates of the lowest layer, with its marks and running figures.
+
+    One runs over all pieces of a plate, as it does when they lie end to end to be marked.
+    """
     drawing: list[Element] = []
+    runs: dict[str, list[Member]] = {}
     for plate in frame.members:
-        own = [m for m in marks if m.plate == plate.key]
-        if plate.role is Role.TOP_PLATE and own:
-            left = plate.near[0][0]
-            course = _over(plate, line, view)
-            run = course.length / (plate.near[1][0] - left)
+        if plate.role is Role.TOP_PLATE:
+            runs.setdefault(keys.layer(plate.key), []).append(plate)
+    for pieces in runs.values():
+        own = [m for m in marks if m.plate in [p.key for p in pieces]]
+        if own:
+            left, right = pieces[0].near[0][0], pieces[-1].near[1][0]
+            course = _over(left, right, line, view)
+            run = course.length / (right - left)
             drawing += _tape(course, [(m, (m.x - left) * run) for m in own], view, wording)
     return tuple(drawing)
 
 
-def _over(plate: Member, line: RoofLine, view: View) -> _Course:
-    """The course of the tape over a top plate, from break to break of its underside."""
-    left, right = plate.near[0][0], plate.near[1][0]
+def _over(left: float, right: float, line: RoofLine, view: View) -> _Course:
+    """The course of the tape over top plates, from break to break of their underside."""
     segment = _segment(line, (left + right) / 2)
     run = math.hypot(1.0, segment.along)
     over = (-segment.along / run, 1.0 / run)

@@ -7,10 +7,11 @@ from core.framing.fit import Fit, fit
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.member import Member, Role
 from core.framing.openings import Framed, Over, around, cripples, framed
+from core.framing.plate_pieces import in_pieces
 from core.framing.plate_section import PlateSection, plate_sections
-from core.framing.plates import nailed_under, plates_underside, sole_plate, top_plates
+from core.framing.plates import NO_RULES, nailed_under, plates_underside, sole_plate, top_plates
 from core.framing.sticks import standing
-from core.model import Opening, Wall
+from core.model import Opening, PlateRules, Wall
 from core.roof import RoofLine
 
 
@@ -27,7 +28,8 @@ class Frame(msgspec.Struct, frozen=True):
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
-    `sections` show how the top plates lie where the roof slopes through the wall.
+    `sections` show how the top plates lie where the roof slopes through the wall; `too_long` are
+    the keys of plates that no stud joins from the stock stated.
     """
 
     near: RoofLine
@@ -37,13 +39,14 @@ class Frame(msgspec.Struct, frozen=True):
     no_room: tuple[str, ...]
     too_low: tuple[str, ...]
     sections: tuple[PlateSection, ...] = ()
+    too_long: tuple[str, ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
         return next((m for m in self.members if m.key == key), None)
 
 
-def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
+def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, rules: PlateRules = NO_RULES) -> Frame:
     """The frame of `wall` under its roof lines over face A and the far face.
 
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
@@ -51,15 +54,19 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine) -> Frame:
     """
     sections = plate_sections(wall, near)
     near, far = nailed_under(wall, near, far)
-    over = (plates_underside(wall, near), plates_underside(wall, far))
+    over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
     fixed = [m for f in extents for m in around(wall, f.opening, over)]
     ends, low_ends = _ends(wall, over)
     studs, no_room, low = _studs(wall, over, extents)
     standing_members = sorted((*ends, *fixed, *studs), key=lambda m: (m.left, m.bottom))
-    members = (*standing_members, *top_plates(wall, near, far), sole_plate(wall))
-    return Frame(over[0], over[1], members, openings, no_room, (*low_ends, *low), sections)
+    whole = (*top_plates(wall, near, far, rules), sole_plate(wall))
+    plates = in_pieces(whole, standing_members, rules)
+    members = (*standing_members, *plates.members)
+    return Frame(
+        over[0], over[1], members, openings, no_room, (*low_ends, *low), sections, plates.too_long
+    )
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

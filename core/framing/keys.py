@@ -22,6 +22,34 @@ def top(letter: str, segment: int, layer: int) -> str:
     return f"{letter}/top/{segment + 1}/{layer + 1}"
 
 
+def piece(plate: str, stud: str) -> str:
+    """The key of a piece of a plate that begins over a stud.
+
+    >>> piece("B/top/1/2", "B/layout/9")
+    'B/top/1/2/layout/9'
+    """
+    return f"{plate}/{stud.partition('/')[2]}"
+
+
+def plate_run(plate: str) -> str:
+    """What all layers and pieces of the plates along one slope have in common.
+
+    >>> plate_run("B/top/1/2/layout/9"), plate_run("B/sole/layout/9")
+    ('B/top/1', 'B/sole')
+    """
+    letter, cause, *rest = plate.split("/")
+    return "/".join((letter, cause, *rest[: 1 if cause == "top" else 0]))
+
+
+def layer(plate: str) -> str:
+    """What all pieces of one layer of top plate have in common.
+
+    >>> layer("B/top/1/2/layout/9")
+    'B/top/1/2'
+    """
+    return "/".join(plate.split("/")[:4])
+
+
 def end(letter: str, side: Side) -> str:
     """The key of an end stud."""
     return f"{letter}/end/{side.value}"

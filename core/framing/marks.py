@@ -16,7 +16,8 @@ class Mark(msgspec.Struct, frozen=True):
 
     `member` and `plate` are keys. The tape hooks on the plate's `origin` end; the line stands for
     the stud's `edge`, and its letter is written on the `x_side` of the line. `along_top` runs
-    along the plate's underside (for a header, along the header) and is None on the sole plate;
+    along the plate's underside (for a header, along the header) and is None on the sole plate; of
+    a plate in pieces, laid out end to end, from the end of them all;
     `along_sole` is the same line's distance along the floor from below the same end. `x` is the
     line's place from the wall's left end.
     """
@@ -75,12 +76,13 @@ def _plates_in_order(frame: Frame) -> list[str]:
 def _sole_marks(
     wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
-    sole = next(m for m in frame.members if m.role is Role.SOLE_PLATE)
-    if abs(member.bottom - sole.top) > 1e-6:
+    soles = [m for m in frame.members if m.role is Role.SOLE_PLATE]
+    if abs(member.bottom - soles[0].top) > 1e-6:
         return []
     origin = wall.layout.start
     edge = uphill or origin
     x = _edge_x(member, edge)
+    sole = next(m for m in soles if x <= m.right + 1e-6)
     along = x if origin is Side.LEFT else wall.run - x
     return [Mark(member.key, sole.key, letter, origin, edge, along, None, x)]
 
@@ -102,7 +104,7 @@ def _top_marks(
         edge = edge.other
     x = _edge_x(member, edge)
     along_sole = x - segment.left if origin is Side.LEFT else segment.right - x
-    plate = _plate_over(frame, segment)
+    plate = _plate_over(frame, segment, x)
     if plate is None:
         return []
     along_top = along_sole * math.hypot(1.0, segment.along)
@@ -157,9 +159,8 @@ def _edge_x(member: Member, edge: Side) -> float:
     return member.left if edge is Side.LEFT else member.right
 
 
-def _plate_over(frame: Frame, segment: Segment) -> Member | None:
-    """The lowest layer of top plate whose underside holds this segment."""
-    middle = (segment.left + segment.right) / 2
+def _plate_over(frame: Frame, segment: Segment, x: float) -> Member | None:
+    """The top plate whose underside lies on this segment; of its pieces the one over x."""
     plates = [m for m in frame.members if m.role is Role.TOP_PLATE]
-    over = [p for p in plates if p.near[0][0] - 1e-6 <= middle <= p.near[1][0] + 1e-6]
-    return min(over, key=lambda p: p.bottom, default=None)
+    lowest = [p for p in plates if all(abs(segment.at(x) - y) <= TOUCH for x, y in p.near[:2])]
+    return min(lowest, key=lambda p: max(p.near[0][0] - x, x - p.near[1][0], 0.0), default=None)

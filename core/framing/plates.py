@@ -9,9 +9,12 @@ from core.framing.cuts import plate_facet
 from core.framing.member import XY, Facet, Member, Role
 from core.framing.plate_section import ripped
 from core.framing.sticks import lying
-from core.model import PlateLie, Wall
+from core.model import PlateJoint, PlateLie, PlateRules, Wall
 from core.roof import RoofLine, Segment, level_line, lowered, underside
 from core.roof.line import TOUCH
+
+NO_RULES = PlateRules()
+"""Nothing stated of how plates are made up."""
 
 Slab = tuple[Segment, Segment]
 """The top and the underside of a plate on one face of the wall."""
@@ -35,21 +38,25 @@ def nailed_under(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[RoofLine, R
     return level, level
 
 
-def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
+def plates_underside(wall: Wall, line: RoofLine, rules: PlateRules = NO_RULES) -> RoofLine:
     """The line that studs reach: the underside of all top plates nailed up under `line`."""
-    return underside(line, wall.top_plate.count * wall.top_plate.timber.thickness.mm)
+    thickness = wall.top_plate.count * wall.top_plate.timber.thickness.mm
+    return underside(line, thickness, plumb=_plumb(rules))
 
 
-def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
+def top_plates(
+    wall: Wall, near: RoofLine, far: RoofLine, rules: PlateRules = NO_RULES
+) -> tuple[Member, ...]:
     """The top plates under the roof lines of face A and of the far face, the uppermost layer first.
 
     One plate for each segment over face A. Ends are cut plumb at the wall's ends and at steps;
     where two slopes meet, both plates are cut along the plane that halves the angle between them:
-    it runs from the break of the roof line to the break of the undersides, on both faces.
+    it runs from the break of the roof line to the break of the undersides, on both faces. Where
+    plumb joints are stated, both are cut plumb there instead.
     """
     plates = []
     for layer in range(wall.top_plate.count):
-        on_near, on_far = (_slabs(wall, line, layer) for line in (near, far))
+        on_near, on_far = (_slabs(wall, line, layer, rules) for line in (near, far))
         for index, slab in enumerate(on_near):
             if slab is not None:
                 key = keys.top(wall.letter, index, layer)
@@ -59,14 +66,18 @@ def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
     return tuple(plates)
 
 
-def _slabs(wall: Wall, line: RoofLine, layer: int) -> tuple[Slab | None, ...]:
+def _slabs(wall: Wall, line: RoofLine, layer: int, rules: PlateRules) -> tuple[Slab | None, ...]:
     """The top and the underside of a layer of plates, for each segment of the roof line."""
     thickness = wall.top_plate.timber.thickness.mm
-    lines = (lowered(line, layer * thickness), lowered(line, (layer + 1) * thickness))
+    lines = (lowered(line, n * thickness, plumb=_plumb(rules)) for n in (layer, layer + 1))
     return tuple(
         None if above is None or below is None else (above, below)
         for above, below in zip(*lines, strict=True)
     )
+
+
+def _plumb(rules: PlateRules) -> bool:
+    return rules.joint is PlateJoint.PLUMB
 
 
 def _behind(

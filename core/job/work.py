@@ -3,7 +3,7 @@
 from core.checks import Caution, Severity, standing_cautions, wall_cautions
 from core.framing import frame_wall, labels, marks, place_boxes
 from core.job.results import Results, WallInputs, WallResult
-from core.model import USUAL_SAW, Project, SiteRecord, Wall
+from core.model import PlateRules, Project, SiteRecord, Wall
 from core.roof import Roof, RoofLine, roof_line, roof_of
 from core.wording import message
 
@@ -56,7 +56,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    frame = frame_wall(wall, inputs.near, inputs.far)
+    frame = frame_wall(wall, inputs.near, inputs.far, inputs.habits.plates or PlateRules())
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
     return WallResult(
@@ -65,7 +65,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
         marks(wall, frame, inputs.habits.line_edge, inputs.habits.letters),
         boxes,
         tuple(named.items()),
-        wall_cautions(wall, inputs.near, inputs.far, frame, boxes, inputs.habits.saw or USUAL_SAW),
+        wall_cautions(wall, inputs.near, inputs.far, frame, boxes, inputs.habits),
     )
 
 

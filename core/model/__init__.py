@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.habits import Habits, Letters, LineEdge
+from core.model.plates import PlateJoint, PlateRules
 from core.model.project import Project, next_letter
 from core.model.room import Point, Rafter, RidgeBeam, Room, Slope
 from core.model.saw import USUAL_SAW, Saw
@@ -36,7 +37,9 @@ __all__ = [
     "MovedStud",
     "Opening",
     "OpeningKind",
+    "PlateJoint",
     "PlateLie",
+    "PlateRules",
     "Point",
     "PrintedLabel",
     "Project",

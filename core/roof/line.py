@@ -118,20 +118,26 @@ def roof_line(roof: Roof, start: Plan, end: Plan, toward: float = 0.0) -> RoofLi
     return RoofLine(tuple(segments))
 
 
-def underside(line: RoofLine, thickness: float) -> RoofLine:
+def underside(line: RoofLine, thickness: float, *, plumb: bool = False) -> RoofLine:
     """The line of the underside of a plate `thickness` thick (mm) nailed up under `line`.
 
     Each plane comes down by its plate's vertical thickness, thickness times secant; where unlike
-    slopes meet, the undersides therefore meet at another x than the roof line.
+    slopes meet, the undersides therefore meet at another x than the roof line; with `plumb` the
+    plates butt plumb under its break, and unlike undersides leave a step there.
     """
-    return RoofLine(tuple(s for s in lowered(line, thickness) if s is not None))
+    return RoofLine(tuple(s for s in lowered(line, thickness, plumb=plumb) if s is not None))
 
 
-def lowered(line: RoofLine, thickness: float) -> tuple[Segment | None, ...]:
+def lowered(line: RoofLine, thickness: float, *, plumb: bool = False) -> tuple[Segment | None, ...]:
     """The segments of `underside`, one for each of `line`; None where neighbours swallow one.
 
     At a vertical step the plates end plumb and the break stays where it is.
     """
+    if plumb:
+        return tuple(
+            msgspec.structs.replace(s, height=s.height - thickness * s.secant)
+            for s in line.segments
+        )
     return dropped(line, lambda s: thickness * s.secant)
 
 

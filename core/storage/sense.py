@@ -13,6 +13,7 @@ from core.model import Letters, Point, Project, Rafter, RidgeBeam, Room, Slope, 
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
+from core.storage.sense_habits import plate_rules
 from core.storage.sense_wall import wall_faults
 from core.storage.sentences import Why, fault
 
@@ -32,6 +33,8 @@ def project_faults(project: Project) -> Iterator[Fault]:
         yield from end_in_room(wall.left_end, project.room, f"{place}.left_end")
         yield from end_in_room(wall.right_end, project.room, f"{place}.right_end")
     yield from pencil_letters(project.habits.letters, "project.habits.letters")
+    if project.habits.plates is not None:
+        yield from plate_rules(project.habits.plates, "project.habits.plates")
 
 
 def room_faults(room: Room, place: str) -> Iterator[Fault]:

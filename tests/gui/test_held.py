@@ -27,12 +27,12 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
 
 
 def shown(held: Held) -> list[str]:
-    names = ("opening", "box", "stud", "wall", "plates", "room", "habits", "saw")
+    names = ("opening", "box", "stud", "wall", "plates", "room", "habits", "plate-rules", "saw")
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
 def _outer(held: Held, name: str) -> QWidget:
-    form: QWidget = getattr(held, name)
+    form: QWidget = getattr(held, name.replace("-", "_"))
     parent = form.parentWidget()
     return parent if isinstance(parent, Section) else form
 
@@ -40,7 +40,7 @@ def _outer(held: Held, name: str) -> QWidget:
 @pytest.mark.parametrize(
     ("key", "forms", "name"),
     [
-        (None, ["wall", "plates", "room", "habits", "saw"], "B partition"),
+        (None, ["wall", "plates", "room", "habits", "plate-rules", "saw"], "B partition"),
         (STUD, ["stud"], "B3 stud"),
         (CRIPPLE, ["stud"], "B8 cripple"),
         (DOOR, ["opening"], "door 1 door"),
@@ -67,7 +67,7 @@ def test_the_numbers_are_said_to_those_who_listen(desk: Desk, held: Held) -> Non
 def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
     held = Held(desk_of(msgspec.structs.replace(loft(), walls=())))
     qtbot.addWidget(held)
-    assert shown(held) == ["room", "habits", "saw"]
+    assert shown(held) == ["room", "habits", "plate-rules", "saw"]
     assert held.numbers.isHidden()
 
 

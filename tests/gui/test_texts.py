@@ -13,7 +13,7 @@ import gui
 from core.framing import Role, Way
 from core.framing.moving import Snap
 from core.lengths import System
-from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, PlateLie, Side
+from core.model import BoxHeight, HeaderKind, LineEdge, OpeningKind, PlateJoint, PlateLie, Side
 from core.wording import CATALOGUES, texts
 from gui.panels.habits import _STEPS
 
@@ -35,6 +35,8 @@ MADE = {
     *(f"edge.{edge}" for edge in _dashed(LineEdge)),
     *(f"lie.{lie}" for lie in _dashed(PlateLie)),
     *(f"saw.{way}" for way in _dashed(Way) if way != "flat"),
+    *(f"joint.{joint}" for joint in _dashed(PlateJoint)),
+    *(f"{part}.{name}" for part in ("heading", "field") for name in ("longest", "lap")),
     *(f"side.{side}" for side in _dashed(Side)),
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),

@@ -23,7 +23,9 @@ from core.model import (
     MovedStud,
     Opening,
     OpeningKind,
+    PlateJoint,
     PlateLie,
+    PlateRules,
     Point,
     PrintedLabel,
     Project,
@@ -259,4 +261,15 @@ def _habits() -> st.SearchStrategy[Habits]:
     tapes = st.sampled_from([*map(Tape.usual, System), sixteenths, eighths, halves])
     letters = st.sampled_from([Letters(), Letters(stud="S", trimmer="J")])
     saws = st.none() | st.builds(Saw, pitches(), pitches())
-    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws)
+    rules = st.none() | _plate_rules()
+    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws, rules)
+
+
+@st.composite
+def _plate_rules(draw: st.DrawFn) -> PlateRules:
+    system = draw(SYSTEMS)
+    return PlateRules(
+        draw(st.none() | lengths(1200, 6000, system)),
+        draw(st.none() | lengths(0, 1200, system)),
+        draw(st.none() | st.sampled_from(PlateJoint)),
+    )

@@ -6,8 +6,9 @@ import msgspec
 import pytest
 
 from core.checks import Severity
+from core.job import work_out
 from core.lengths import System, Tape
-from core.model import PlateLie
+from core.model import Habits, PlateLie, PlateRules, Project, SiteRecord
 from core.wording import Wording
 from walls import US, Pair, in_12, result
 
@@ -58,3 +59,17 @@ def test_a_level_plate_may_pass_under_the_ridge(lie: PlateLie | None, ids: list[
     top_plate = msgspec.structs.replace(wall.top_plate, lie=lie)
     found = result(ROOM, msgspec.structs.replace(wall, top_plate=top_plate))
     assert [c.message.id for c in found.cautions] == ids
+
+
+def test_a_plate_that_cannot_be_joined() -> None:
+    # Stock of 24 is joined at 16 and 32 in the lower layer; nothing is 24 from both.
+    rules = PlateRules(US.length(24), US.length(24))
+    wall = US.wall((0, 9), (48, 9), plates=2)
+    room = US.room(264, left=(96, in_12(0)))
+    project = Project("t", System.INCH, room, (wall,), Habits(plates=rules))
+    found = work_out(project, SiteRecord()).walls[0].cautions
+    assert [(c.severity, c.key) for c in found] == [(Severity.UNBUILDABLE, "B/top/1/1")]
+    assert WORDS.say(found[0].message) == (
+        'A plate of wall B is 48" long, and no stud stands where pieces of 24" or less could meet'
+        ' with joints 24" apart: state longer stock or a shorter lap, or add a stud.'
+    )
