@@ -14,12 +14,19 @@ from shapely.geometry import Polygon
 from core.framing import Facet, Member, Role
 from core.job import Memo, WallResult, work_out
 from core.lengths import Length, System
-from core.model import LineEdge, Project, Room, SiteRecord, Wall
+from core.model import LineEdge, PlateLie, Project, Room, SiteRecord, Wall
 from core.roof import RoofLine
 from wall_cases import housed, mirrored_room, mirrored_wall, whole
 from walls import Pair, result
 
-HOUSED = housed()
+
+def _with_plates(case: tuple[Room, Wall], lie: PlateLie | None) -> tuple[Room, Wall]:
+    room, wall = case
+    top_plate = msgspec.structs.replace(wall.top_plate, lie=lie)
+    return room, msgspec.structs.replace(wall, top_plate=top_plate)
+
+
+HOUSED = st.builds(_with_plates, housed(), st.none() | st.sampled_from(PlateLie))
 EPS = 1e-6
 
 
