@@ -41,7 +41,9 @@ def top_facets(spans: tuple[tuple[Segment, ...], ...]) -> tuple[Facet, ...]:
             left = min(met[same].left, segment.left)
             right = max(met[same].right, segment.right)
             met[same] = msgspec.structs.replace(met[same], left=left, right=right)
-    return tuple(stud_facet(m) for m in sorted(met, key=lambda m: m.left + m.right))
+    # Planes that each cover one whole face: on the left of a ridge is the one that rises more.
+    met.sort(key=lambda m: (round(m.left + m.right, 6), -m.along))
+    return tuple(stud_facet(m) for m in met)
 
 
 def _same_slopes(a: Segment, b: Segment) -> bool:

@@ -116,3 +116,11 @@ def test_a_break_aslant_over_a_stud_makes_a_facet_that_one_face_alone_shows() ->
     assert [degrees(f) for f in top_facets((near, far))] == wanted
     assert [degrees(f) for f in top_facets((far, near))] == wanted
     assert [degrees(f) for f in top_facets((near, near))] == wanted[1:]
+
+
+def test_planes_that_each_cover_a_whole_face_go_from_left_to_right_too() -> None:
+    # The ridge runs aslant from one side of the stud to the other, all of it behind face A.
+    rising, falling = (Segment(0.0, 38.0, 2400.0, along, 0.3) for along in (0.75, -0.75))
+    wanted = [degrees(stud_facet(s)) for s in (rising, falling)]
+    for faces in (((rising,), (falling,)), ((falling,), (rising,))):
+        assert [degrees(f) for f in top_facets(faces)] == wanted

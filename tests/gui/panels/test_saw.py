@@ -46,7 +46,9 @@ def test_a_stop_is_one_edit_and_tells_the_way_round(form: SawForm, desk: Desk, t
     assert desk.project.habits.saw.bevel.degrees == pytest.approx(40)
     assert desk.undo_text == "Bevel goes to"
     (told,) = (f for f in _figures(desk) if f.caption == "Past your saw: bevel 45.0°")
-    assert told.text.startswith("stand the piece on its narrow edge along the fence and set miter")
+    assert told.text.startswith(
+        "stand the piece on its narrow edge, clamp it to the fence and set miter"
+    )
     desk.undo()
     form.refresh()
     assert form.bevel.text() == "45°"
