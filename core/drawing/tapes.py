@@ -9,7 +9,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Tex
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
 from core.drawing.view import View
-from core.framing import Frame, Mark, Member, Role, underside
+from core.framing import Frame, Mark, Member, Role, keys, underside
 from core.model import Side
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
@@ -87,22 +87,31 @@ def rafter_tapes(
 def top_tapes(
     frame: Frame, line: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording
 ) -> Drawing:
-    """A tape over each top plate of the lowest layer, with its marks and running figures."""
+    """A tape over the top plates of the lowest layer, with its marks and running figures.
+
+    One runs over all pieces that meet over studs, as it does when they lie end to end to be
+    marked; beyond a purlin another one begins.
+    """
     drawing: list[Element] = []
+    runs: dict[str, list[Member]] = {}
     for plate in frame.members:
-        own = [m for m in marks if m.plate == plate.key]
-        if plate.role is Role.TOP_PLATE and own:
-            left = plate.near[0][0]
-            course = _over(plate, line, view)
-            run = course.length / (underside(plate)[-1][0] - left)
+        if plate.role is Role.TOP_PLATE:
+            runs.setdefault(keys.stretch(plate.key), []).append(plate)
+    for pieces in runs.values():
+        own = [m for m in marks if m.plate in [p.key for p in pieces]]
+        if own:
+            under = tuple(corner for piece in pieces for corner in underside(piece))
+            left = under[0][0]
+            course = _over(under, line, view)
+            run = course.length / (under[-1][0] - left)
             drawing += _tape(course, [(m, (m.x - left) * run) for m in own], view, wording)
     return tuple(drawing)
 
 
-def _over(plate: Member, line: RoofLine, view: View) -> _Course:
-    """The course of the tape over a top plate, from break to break of its underside."""
-    left, right = underside(plate)[0][0], underside(plate)[-1][0]
-    segment = _straight(plate, line)
+def _over(under: tuple[XY, ...], line: RoofLine, view: View) -> _Course:
+    """The course of the tape over top plates, from break to break of their underside."""
+    left, right = under[0][0], under[-1][0]
+    segment = _straight(under, line)
     run = math.hypot(1.0, segment.along)
     over = (-segment.along / run, 1.0 / run)
 
@@ -121,13 +130,13 @@ def _over(plate: Member, line: RoofLine, view: View) -> _Course:
     )
 
 
-def _straight(plate: Member, line: RoofLine) -> Segment:
-    """The straight line that a plate's tape lies on: the roof line, or a chord over a bent one."""
-    (x0, y0), *_, (x1, y1) = underside(plate)
+def _straight(under: tuple[XY, ...], line: RoofLine) -> Segment:
+    """The straight line that plates' tape lies on: the roof line, or a chord over bent ones."""
+    (x0, y0), *_, (x1, y1) = under
     stated = _segment(line, (x0 + x1) / 2)
-    if len(underside(plate)) == 2:
-        return stated
     along = (y1 - y0) / (x1 - x0)
+    if all(abs(y0 + along * (x - x0) - y) < TOUCH for x, y in under):
+        return stated
     height = max(y - along * x for x, y in line.points() if x0 <= x <= x1)
     return Segment(x0, x1, height, along, stated.across)
 

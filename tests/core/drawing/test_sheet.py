@@ -74,9 +74,10 @@ def assert_sound(results: Results, paper: Paper) -> tuple[Page, ...]:
 @pytest.mark.parametrize("paper", Paper)
 @pytest.mark.parametrize("name", ["sail-loft", "kite-loft"])
 def test_the_demos(name: str, paper: Paper) -> None:
-    """Every wall on one page."""
+    """Every wall on one page; on A4 the stair screen's plate detail finds room only behind it."""
     pages = assert_sound(demo(name), paper)
-    assert len(pages) == len(demo(name).walls)
+    behind = 1 if (name, paper) == ("sail-loft", Paper.A4) else 0
+    assert len(pages) == len(demo(name).walls) + behind
 
 
 def inches(shop: Shop, feet: float) -> float:
@@ -227,7 +228,9 @@ def test_the_list_stands_clear_of_the_elevation() -> None:
     """No line of the elevation runs into the table or the strip."""
     for page in drawn(demo("sail-loft"), Paper.LETTER):
         elevation, *others = page.placed
-        tables = [s.points for p in others[:-1] for s in p.drawing if isinstance(s, Stroke)]
+        # The detail of a plate is at a scale of its own.
+        lists = [p for p in others[:-1] if p.scale == 1]
+        tables = [s.points for p in lists for s in p.drawing if isinstance(s, Stroke)]
         top = max(y for points in tables for _, y in points)
         left = min(x for points in tables for x, _ in points)
         points = [

@@ -69,9 +69,9 @@ UPHILL = msgspec.structs.replace(PROJECT, habits=Habits(line_edge=LineEdge.UPHIL
         (msgspec.structs.replace(PROJECT, name="another"), []),
         (changed("B", openings=(DOOR,)), ["B"]),
         (changed("C", name="renamed"), ["C"]),
-        # The roof is over all of them, but nothing over a wall depends on how long the room is.
+        # The roof is over all of them; the last rafter stands flush with the room's far end.
         (msgspec.structs.replace(PROJECT, room=OTHER_ROOM), ["A", "B", "C"]),
-        (msgspec.structs.replace(PROJECT, room=LONGER), []),
+        (msgspec.structs.replace(PROJECT, room=LONGER), ["A", "B", "C"]),
         (UPHILL, ["A", "B", "C"]),
         # A wall more, a wall less, and other places in the list.
         (msgspec.structs.replace(PROJECT, walls=(*PROJECT.walls, wall("D", 200))), ["D"]),
