@@ -84,6 +84,7 @@ def _floor_under(wall: Wall, placed: PlacedOpening) -> list[Caution]:
         return []
     text = message(
         "measured.floor-under",
+        letter=wall.letter,
         opening=spoken(placed.opening.id),
         off=Mm(abs(highest)),
         way=message("measured.higher" if highest > 0 else "measured.lower"),

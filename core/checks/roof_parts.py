@@ -62,7 +62,7 @@ def _stud(wall: Wall, clash: Clash) -> Message:
     }
     if clash.key.split("/")[1] == "end":
         return message("purlin.clash-end", **values)
-    return _with_places("purlin.clash", clash.places, values)
+    return _with_places(("purlin.clash", "purlin.clash-nowhere"), clash.places, values)
 
 
 def _opening(wall: Wall, placed: PlacedOpening, clash: Clash) -> Message:
@@ -76,16 +76,18 @@ def _opening(wall: Wall, placed: PlacedOpening, clash: Clash) -> Message:
         "purlin": spoken(clash.purlin),
         "opening": spoken(placed.opening.id),
     }
-    return _with_places("purlin.clash-opening", places, values)
+    ids = ("purlin.clash-opening", "purlin.clash-opening-nowhere")
+    return _with_places(ids, places, values)
 
 
 def _with_places(
-    message_id: str, places: tuple[float, ...], values: dict[str, str | Mm]
+    ids: tuple[str, str], places: tuple[float, ...], values: dict[str, str | Mm]
 ) -> Message:
+    """The message with the first id and the places, or where there are none with the second."""
     if not places:
-        return message(f"{message_id}-nowhere", **values)
+        return message(ids[1], **values)
     texts = tuple(message("purlin.place", at=Mm(place)) for place in places)
-    return message(message_id, places=texts, **values)
+    return message(ids[0], places=texts, **values)
 
 
 def _opening_of(clash: Clash, passed: Passed) -> PlacedOpening | None:

@@ -33,6 +33,10 @@ DETAIL = 1 / 6
 GAP = 4.0
 """Between elevation, columns of the list, and title strip, mm."""
 
+TOGETHER = 1.9
+"""How much larger the elevation alone has to be before its list goes on a page behind: at half
+the scale its labels and figures have no room."""
+
 
 class _Sheet(msgspec.Struct, frozen=True):
     """What the pages of one wall share."""
@@ -164,16 +168,18 @@ def _larger(ways: list[_Sheet], at_scale: Callable[[Scale], Drawing]) -> tuple[_
     return max(drawn, key=_shown)
 
 
-def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float, bool]:
-    """Whether the list is on the same page, the scale, and whether a detail is there too."""
+def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[float, bool]:
+    """The scale of what is drawn, counted as larger if the list is on the same page; a detail."""
     _, (_, scale, arrangement) = drawn
-    return bool(arrangement.columns), scale.ratio, arrangement.detail is not None
+    together = scale.ratio * (TOGETHER if arrangement.columns else 1.0)
+    return together, arrangement.detail is not None
 
 
 def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _Drawn:
     """The elevation at the largest standard scale that leaves room for the list on the page.
 
-    Where none does, the elevation stands alone at the largest that fits, a reduced one at need.
+    Where none does, or alone it can be drawn far larger, it stands alone at the largest that fits,
+    a reduced one at need.
     """
     every = scales(sheet.project.system)
     usual = tuple(scale for scale in every if not scale.reduced)
@@ -182,15 +188,35 @@ def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _
         detailed = with_detail(sheet.rows, sum(sheet.widths), area, GAP, _detail_size(sheet))
         together = (*detailed, *together)
     alone = (Arrangement(area, ()),)
-    for tried, ways in ((usual, together), (every, alone)):
-        for scale, arrangement in product(tried, ways):
-            last = scale is every[-1]
-            if last or _fits(_timber(sheet.result), scale.ratio, arrangement.space):
-                drawing = at_scale(scale)
-                box = extent(drawing, scale.ratio)
-                if last or _fits(box, scale.ratio, arrangement.space):
-                    return _place(drawing, box, scale, arrangement), scale, arrangement
-    raise AssertionError("the last scale is always taken")
+    found = [
+        drawn
+        for tried, ways in ((usual, together), (every, alone))
+        if (drawn := _largest(sheet, tried, ways, at_scale)) is not None
+    ]
+    if found:
+        return max(found, key=lambda drawn: _shown((sheet, drawn)))
+    drawing = at_scale(every[-1])
+    return (
+        _place(drawing, extent(drawing, every[-1].ratio), every[-1], alone[0]),
+        every[-1],
+        alone[0],
+    )
+
+
+def _largest(
+    sheet: _Sheet,
+    tried: tuple[Scale, ...],
+    ways: tuple[Arrangement, ...],
+    at_scale: Callable[[Scale], Drawing],
+) -> _Drawn | None:
+    """The elevation at the first of these scales that it fits at in one of these ways."""
+    for scale, arrangement in product(tried, ways):
+        if _fits(_timber(sheet.result), scale.ratio, arrangement.space):
+            drawing = at_scale(scale)
+            box = extent(drawing, scale.ratio)
+            if _fits(box, scale.ratio, arrangement.space):
+                return _place(drawing, box, scale, arrangement), scale, arrangement
+    return None
 
 
 def _timber(result: WallResult) -> Rect:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from core.drawing.dimension import ROOM
 from core.drawing.elements import XY, Align, Dimension, Drawing, Element, Text
 from core.drawing.pen import Pen
-from core.drawing.tapes import BAND, LEAD, OFF
+from core.drawing.tapes import BAND, FOOT, LEAD, OFF
 from core.drawing.typeface import text_width
 from core.drawing.view import View
 from core.framing import Frame, PlacedOpening
@@ -46,7 +46,7 @@ def strings(
 def figures_reach(texts: list[str], view: View) -> float:
     """How far the sole tape with its figures reaches below the floor, mm on paper."""
     longest = max((text_width(t, view.size, narrow=True) for t in texts), default=0.0)
-    return OFF + BAND + LEAD + 0.8 + longest
+    return OFF + BAND + LEAD + FOOT + longest
 
 
 def _rows(

@@ -5,9 +5,11 @@ from collections.abc import Callable
 
 import msgspec
 
+from core.drawing.crowd import Crowd, Quad
 from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
+from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Mark, Member, Role, keys, underside
 from core.model import Side
@@ -23,6 +25,12 @@ BAND = 3.0
 
 LEAD = 2.6
 """The length of the leader from a tape to its figure, mm on paper."""
+
+FOOT = 0.8
+"""From a leader to the figure it leads to, mm on paper."""
+
+LIFT = 1.5
+"""The step by which figures are lifted over what stands over another plate, mm on paper."""
 
 PITCH, TIGHT, CLOSE = 1.0, 0.86, 0.74
 """From one figure to the next, by their size: where there is room, at need, and at the least."""
@@ -90,21 +98,28 @@ def top_tapes(
     """A tape over the top plates of the lowest layer, with its marks and running figures.
 
     One runs over all pieces that meet over studs, as it does when they lie end to end to be
-    marked; beyond a purlin another one begins.
+    marked; beyond a purlin another one begins. Where a figure would meet what stands over another
+    plate it is lifted along its own way.
     """
-    drawing: list[Element] = []
     runs: dict[str, list[Member]] = {}
     for plate in frame.members:
         if plate.role is Role.TOP_PLATE:
             runs.setdefault(keys.stretch(plate.key), []).append(plate)
-    for pieces in runs.values():
-        own = [m for m in marks if m.plate in [p.key for p in pieces]]
-        if own:
-            under = tuple(corner for piece in pieces for corner in underside(piece))
-            left = under[0][0]
-            course = _over(under, line, view)
-            run = course.length / (under[-1][0] - left)
-            drawing += _tape(course, [(m, (m.x - left) * run) for m in own], view, wording)
+    marked = {key: [m for m in marks if keys.stretch(m.plate) == key] for key in runs}
+    unders = {
+        key: tuple(corner for piece in pieces for corner in underside(piece))
+        for key, pieces in runs.items()
+        if marked[key]
+    }
+    courses = {key: _over(under, line, view) for key, under in unders.items()}
+    crowd = Crowd()
+    for key, course in courses.items():
+        crowd.add(key, _band(course, view))
+    drawing: list[Element] = []
+    for key, course in courses.items():
+        left, right = unders[key][0][0], unders[key][-1][0]
+        own = [(m, (m.x - left) * course.length / (right - left)) for m in marked[key]]
+        drawing += _tape(course, own, view, wording, crowd)
     return tuple(drawing)
 
 
@@ -146,45 +161,84 @@ def _segment(line: RoofLine, x: float) -> Segment:
 
 
 def _tape(
-    course: _Course, marks: list[tuple[Mark, float]], view: View, wording: Wording
+    course: _Course,
+    marks: list[tuple[Mark, float]],
+    view: View,
+    wording: Wording,
+    crowd: Crowd | None = None,
 ) -> Drawing:
     """A tape with its ticks, its marks and their figures; each mark with its place along it."""
     near, far = view.model(OFF), view.model(OFF + BAND)
-    bend, end = course.bend, course.length
-    band = (bend(0.0, near), bend(end, near), bend(end, far), bend(0.0, far))
+    band = _band(course, view)
     drawing: list[Element] = [Fill(band, Pen.TAPE), Stroke(band, Pen.TAPE, closed=True)]
     origin = marks[0][0].origin if marks else Side.LEFT
-    for along, share in _ticks(end, origin, view, wording):
-        foot = bend(along, near + (far - near) * (1 - share))
-        drawing.append(Stroke((foot, bend(along, far)), Pen.TAPE))
-    drawing += _marks(course, sorted(marks, key=lambda m: m[1]), view, wording)
+    for along, share in _ticks(course.length, origin, view, wording):
+        foot = course.bend(along, near + (far - near) * (1 - share))
+        drawing.append(Stroke((foot, course.bend(along, far)), Pen.TAPE))
+    in_order = sorted(marks, key=lambda m: m[1])
+    for (mark, along), place in zip(in_order, _places(course, in_order, view), strict=True):
+        drawing += _mark(course, mark, (along, place), view, wording, crowd)
     return tuple(drawing)
 
 
-def _marks(
-    course: _Course, marks: list[tuple[Mark, float]], view: View, wording: Wording
-) -> list[Element]:
-    """Each mark's line across the tape, its tail on the X side, its leader and its figure.
+def _band(course: _Course, view: View) -> Quad:
+    """The outline of a tape."""
+    near, far, bend, end = view.model(OFF), view.model(OFF + BAND), course.bend, course.length
+    return bend(0.0, near), bend(end, near), bend(end, far), bend(0.0, far)
 
-    Figures are written outward from the tape, or toward it where they would stand on their heads.
+
+def _mark(
+    course: _Course,
+    mark: Mark,
+    places: tuple[float, float],
+    view: View,
+    wording: Wording,
+    crowd: Crowd | None,
+) -> tuple[Element, ...]:
+    """A mark's line across the tape, its tail on the X side, its leader and its figure.
+
+    `places` are those of the line and of the figure. Figures are written outward from the tape, or
+    toward it where they would stand on their heads.
     """
-    bend, outward = course.bend, course.outward
+    bend, outward, (along, place) = course.bend, course.outward, places
     near, far, tip = (view.model(d) for d in (OFF - 1.2, OFF + BAND, OFF + BAND + LEAD))
     turned = not 1e-9 - math.pi / 2 <= outward <= math.pi / 2 + 1e-9
     align = Align.END if turned else Align.START
     angle = outward if not turned else outward + (math.pi if outward < 0 else -math.pi)
-    drawing: list[Element] = []
-    for (mark, along), place in zip(marks, _places(course, marks, view), strict=True):
-        tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)
-        flag = (bend(tail, near), bend(along, near), bend(along, far), bend(place, tip))
-        drawing.append(Stroke(flag, Pen.MARK, mark.member))
-        figure = (wording.length(mark.along), mark.letter)
-        text = " ".join(figure if turned else reversed(figure))
-        at = bend(place, tip + view.model(0.8))
-        drawing.append(
-            Text(text, at, view.size, Pen.MARK, mark.member, align, angle, narrow=True, middle=True)
+    figure = (wording.length(mark.along), mark.letter)
+    text = " ".join(figure if turned else reversed(figure))
+    lift = 0.0
+    if crowd is not None:
+        width = text_width(text, view.size, narrow=True)
+        lift = crowd.lift(
+            keys.stretch(mark.plate), _lane(course, place, width, view), view.model(LIFT)
         )
-    return drawing
+    tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)
+    flag = [bend(tail, near), bend(along, near), bend(along, far), bend(place, tip)]
+    flag += [bend(place, tip + lift)] if lift else []
+    at = bend(place, tip + lift + view.model(FOOT))
+    return (
+        Stroke(tuple(flag), Pen.MARK, mark.member),
+        Text(text, at, view.size, Pen.MARK, mark.member, align, angle, narrow=True, middle=True),
+    )
+
+
+def _lane(
+    course: _Course, place: float, width: float, view: View
+) -> Callable[[float], tuple[Quad, Quad]]:
+    """The rectangles of a figure `width` mm wide on paper and of its leader, by how far lifted."""
+    half, thin = view.model(cap_height(view.size) / 2), view.model(0.15)
+    far, foot, wide = (view.model(d) for d in (OFF + BAND, OFF + BAND + LEAD + FOOT, width))
+
+    def strip(aside: float, low: float, high: float) -> Quad:
+        ends = ((place - aside, low), (place + aside, low), (place + aside, high))
+        first, second, third = (course.bend(*end) for end in ends)
+        return first, second, third, course.bend(place - aside, high)
+
+    def shapes(lift: float) -> tuple[Quad, Quad]:
+        return strip(half, foot + lift, foot + lift + wide), strip(thin, far, foot + lift)
+
+    return shapes
 
 
 def _places(course: _Course, marks: list[tuple[Mark, float]], view: View) -> list[float]:

@@ -3,14 +3,17 @@
 Only members that reach the top plates are fitted; their cuts stay, their tops go up or down.
 """
 
+import math
 from itertools import pairwise
 
 import msgspec
 
 from core.framing import keys
 from core.framing.bending import underside
+from core.framing.cuts import foot_facet, stud_facet
 from core.framing.member import SQUARE_WITHIN, XY, Facet, Member, Role
 from core.model import MeasuredStud, Wall
+from core.roof import Segment
 from core.roof.measured import difference_at
 
 
@@ -105,32 +108,40 @@ def crown(outline: tuple[XY, ...]) -> tuple[XY, ...]:
 def one_cut(member: Member) -> Member:
     """The member with a single cut at an end whose facets differ by next to nothing.
 
-    A measured line turns so little at a stud that no saw is set anew for it.
+    A measured line turns so little at a stud that no saw is set anew for it: the cut is straight
+    from edge to edge.
     """
-    first, last = (_alike(cut) for cut in (member.first_cut, member.last_cut))
-    if len(first) == len(member.first_cut) and len(last) == len(member.last_cut):
+    at_foot, at_top = (_alike(cut) for cut in (member.first_cut, member.last_cut))
+    if not at_foot and not at_top:
         return member
-    at_foot, at_top = len(first) < len(member.first_cut), len(last) < len(member.last_cut)
     near, far = (_chords(outline, at_foot, at_top) for outline in (member.near, member.far))
+    foot, top = _ends(near)
+    first = (foot_facet(_chord(foot, member.first_cut)),) if at_foot else member.first_cut
+    last = (stud_facet(_chord(top, member.last_cut)),) if at_top else member.last_cut
     only_edges = len(first) == len(last) == 1
-    longest = max(member.edges) if only_edges else member.long_point
-    shortest = min(member.edges) if only_edges else member.short_point
     return msgspec.structs.replace(
         member,
         near=near,
         far=far,
-        long_point=longest,
-        short_point=shortest,
+        long_point=max(member.edges) if only_edges else member.long_point,
+        short_point=min(member.edges) if only_edges else member.short_point,
         first_cut=first,
         last_cut=last,
     )
 
 
-def _alike(cut: tuple[Facet, ...]) -> tuple[Facet, ...]:
-    """One facet of a cut whose facets are next to alike; else the cut itself."""
+def _alike(cut: tuple[Facet, ...]) -> bool:
+    """Whether a cut has several facets that are next to alike."""
     bevels, mitres = [f.bevel for f in cut], [f.mitre for f in cut]
     same = all(max(angles) - min(angles) <= SQUARE_WITHIN for angles in (bevels, mitres))
-    return (cut[len(cut) // 2],) if same else cut
+    return len(cut) > 1 and same
+
+
+def _chord(corners: tuple[XY, ...], cut: tuple[Facet, ...]) -> Segment:
+    """The straight line between two corners, as a plane that slopes across as the facets do."""
+    (x0, y0), (x1, y1) = sorted(corners)
+    across = sum(math.tan(facet.mitre) for facet in cut) / len(cut)
+    return Segment(x0, x1, y0, (y1 - y0) / (x1 - x0), across)
 
 
 def _ends(outline: tuple[XY, ...]) -> tuple[tuple[XY, ...], tuple[XY, ...]]:

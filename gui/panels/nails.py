@@ -41,7 +41,7 @@ class NailsForm(Form):
         name = TextField(self._name(joint, "nail.name"))
         self._states(joint, count, "count", lambda line: str(line.count))
         self._states(joint, name, "nail", lambda line: self.words.say(line.nail))
-        self.row(f"joint.{joint.value}", count, "×", name)
+        self.row(_word(joint), count, "×", name)
         if is_spaced(joint):
             every = Field(self._name(joint, "nail.every"), self._length)
             self._states(joint, every, "every", self._spacing)
@@ -95,4 +95,9 @@ class NailsForm(Form):
         return parse(text, self.desk.project.system.bare_unit) if text.strip() else ""
 
     def _name(self, joint: Joint, part: str) -> str:
-        return f"{self.words.word(f'joint.{joint.value}')}, {self.words.word(part)}"
+        return f"{self.words.word(_word(joint))}, {self.words.word(part)}"
+
+
+def _word(joint: Joint) -> str:
+    """The message id of a joint's name."""
+    return f"joint.{joint.value.replace(' ', '-')}"

@@ -12,7 +12,13 @@ from gui.edits import set_species
 from gui.panels.form import Form
 from gui.panels.swing_view import SwingView
 
-_SPECIES = ((None, "species.none"), *((s, f"species.{s.value}") for s in Species))
+
+def _word(species: Species) -> str:
+    """The message id of a species' name."""
+    return f"species.{species.name.lower().replace('_', '-')}"
+
+
+_SPECIES = ((None, "species.none"), *((species, _word(species)) for species in Species))
 
 
 class RaisingForm(Form):

@@ -37,5 +37,7 @@ class Section(QWidget):
     def _unfold(self, unfolded: bool) -> None:
         arrow = Qt.ArrowType.DownArrow if unfolded else Qt.ArrowType.RightArrow
         self.button.setArrowType(arrow)
-        self.refresh()
+        # A section that is not shown holds nothing to show the values of.
+        if unfolded and self._lazy and not self.isHidden():
+            self._form.refresh()
         self._form.setVisible(unfolded)

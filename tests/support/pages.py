@@ -13,7 +13,7 @@ from core.drawing import Align, Dimension, Fill, Pen, Stroke, Text
 from core.drawing.dimension import dimension_parts
 from core.drawing.page import Page, Placed
 from core.drawing.typeface import cap_height, text_width
-from core.framing import Role, keys
+from core.framing import Role
 from core.job import Results, WallResult
 from core.lengths import System
 from core.wording import Wording
@@ -121,13 +121,11 @@ def mark_figures(page: Page) -> Figures:
 
 
 def marks_of(wall: WallResult) -> Figures:
-    """The marks of a wall on its plates, or on the rafters it stands on, as their figures should
-    stand on its elevation."""
+    """The marks of a wall as their figures should stand on its elevation: all but the headers'."""
     members = wall.frame.members if wall.frame else ()
-    plates = {m.key for m in members if m.role in (Role.SOLE_PLATE, Role.TOP_PLATE)}
-    plates.add(keys.rafters(wall.wall.letter))
+    headers = {m.key for m in members if m.role is Role.HEADER}
     tape = wall.inputs.habits.tape
-    marks = [mark for mark in wall.marks if mark.plate in plates]
+    marks = [mark for mark in wall.marks if mark.plate not in headers]
     return Counter(
         (m.member, frozenset(f"{tape.text(m.along)} {m.letter}".split(" "))) for m in marks
     )

@@ -23,9 +23,9 @@ FLAT = US.room(288, (96, in_12(9)), flat=96, length=400)
 SLOPE = US.room(288, (12, in_12(9)))
 """Rising 9 in 12 from 12 in. at the left eave."""
 
-_VERBS = "move|make|choose|put|take|raise|set|lower|add|measure|ask|state|it fits"
+_VERBS = "move|make|choose|put|take|raise|set|lower|add|measure|ask|state|leave|it fits|it has at"
 _SAWING = "stand|clamp|draw|run|plane"
-MENDS = re.compile(rf"(: |, or |\. )({_VERBS}|{_SAWING})\b", re.IGNORECASE)
+MENDS = re.compile(rf"(: |, or |\. )({_VERBS}|{_SAWING})\b|\bwould (carry|make)\b", re.IGNORECASE)
 """How a sentence goes on once it has said what is wrong."""
 
 

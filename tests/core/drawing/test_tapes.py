@@ -1,19 +1,22 @@
 """The tapes along plates, with the marks on them as the person will see them on theirs."""
 
 import math
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely import Polygon
 
 from core.drawing import Align, Fill, Pen, Stroke, Text, View
 from core.drawing.elements import XY, Element
+from core.drawing.extent import text_corners
 from core.drawing.tapes import BAND, CLOSE, LEAD, OFF, PITCH, TIGHT, sole_tape, top_tapes
-from core.framing import Mark, Role
+from core.framing import Mark, Role, frame_wall, marks
 from core.job import WallResult, work_out
 from core.lengths import Length, System, Tape
-from core.model import Project, Side, SiteRecord
+from core.model import Letters, LineEdge, Project, Side, SiteRecord
+from core.roof import RoofLine, Segment
 from core.wording import Wording
 from strategies import projects
 from walls import UK, US, at_degrees, in_12, result
@@ -28,8 +31,8 @@ WALL = UK.wall((500, 3000), (2500, 3000), spacing=600)
 
 
 def sole(wall: WallResult, view: View = VIEW, words: Wording = METRIC) -> tuple[Element, ...]:
-    marks = [m for m in wall.marks if m.along_top is None]
-    return sole_tape(wall.wall.run, marks, view, words)
+    on_sole = [m for m in wall.marks if m.along_top is None]
+    return sole_tape(wall.wall.run, on_sole, view, words)
 
 
 def tops(wall: WallResult, view: View = VIEW, words: Wording = METRIC) -> tuple[Element, ...]:
@@ -178,11 +181,11 @@ def test_ticks_count_from_the_hook() -> None:
 
 def marked(places: list[float], run: float, scale: float) -> list[float]:
     """Where the figures of a sole plate marked at these places stand, mm."""
-    marks = [
+    made = [
         Mark(f"B/layout/{n}", "B/sole", "X", Side.LEFT, Side.LEFT, x, None, x)
         for n, x in enumerate(places)
     ]
-    return [t.at[0] for t in figures(sole_tape(run, marks, View(scale), METRIC))]
+    return [t.at[0] for t in figures(sole_tape(run, made, View(scale), METRIC))]
 
 
 def test_figures_that_would_touch_part_from_each_other() -> None:
@@ -218,6 +221,25 @@ def test_figures_keep_off_those_of_the_next_plate() -> None:
     assert at[0] == pytest.approx(plate.near[0][0] + 70)
     assert at[-1] == pytest.approx(plate.near[1][0] - 70)
     assert CLOSE * 140 <= min(_gaps(at)) <= max(_gaps(at)) <= PITCH * 140
+
+
+def test_figures_over_a_valley_do_not_meet() -> None:
+    """A roof that gets steeper inward: square off its two plates the figures lean together, so
+    those of the second are lifted over those of the first and led to from farther away."""
+    first = Segment(0.0, 1000.0, 1500.0, 0.1, 0.0)
+    second = Segment(1000.0, 2000.0, 100.0, 1.5, 0.0)
+    line = RoofLine((first, second))
+    wall = UK.wall((0, 3000), (2000, 3000), spacing=150)
+    frame = frame_wall(wall, line, line)
+    made = marks(wall, frame, LineEdge.NEAR, Letters())
+    drawing = top_tapes(frame, line, made, View(1 / 40), METRIC)
+    shapes = [Polygon(text_corners(text, 1 / 40)) for text in figures(drawing)]
+    assert len(shapes) > 12
+    assert all(a.intersection(b).area < 1.0 for a, b in combinations(shapes, 2))
+    bands = [Polygon(e.outline) for e in drawing if isinstance(e, Fill)]
+    assert all(not band.overlaps(shape) for band in bands for shape in shapes)
+    assert any(len(flag) == 5 for flag in flags(drawing))
+    assert any(len(flag) == 4 for flag in flags(drawing))
 
 
 @given(projects(most_walls=1), st.sampled_from([1 / 16, 1 / 48, 1 / 100]))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import msgspec
 import pytest
 
@@ -113,6 +115,15 @@ def test_facets_under_a_measured_line(low: float, facets: int) -> None:
     assert len(found.last_cut) == facets
     assert len(found.near) == 3 + facets
     assert one_cut(found) == found
+
+
+def test_the_one_cut_is_straight_from_edge_to_edge() -> None:
+    # 83.9375 at 48 (stated 84), then 111 at 84: the line turns over layout/3, 47.25 to 48.75.
+    points = stations(US, (0, 48), (48, 83.9375), (84, 111), (168, 48))
+    wall = msgspec.structs.replace(US.wall((48, 144), (216, 144)), roof_points=points)
+    found = member(frame_of(ROOM, wall), "layout/3")
+    (facet,) = found.last_cut
+    assert math.tan(facet.bevel) * 1.5 == pytest.approx(US.of(found.edges[1] - found.edges[0]))
 
 
 def test_tried_is_told_by_its_difference() -> None:

@@ -26,7 +26,7 @@ IDS = {message_id for message_id in texts("us") if message_id}
 ROOMS = {message_id.partition(".")[0] for message_id in IDS}
 """What stands before the first dot of an id."""
 
-ID = re.compile(r"[a-z]+(\.[a-z0-9-]+)+")
+ID = re.compile(r"[a-z-]+(\.[a-z0-9-]+)+")
 OTHER_TRADE = re.compile(r"\b(miter|mitered|headers?|sills?|top plates?|cripples?)\b", re.I)
 
 
@@ -60,7 +60,8 @@ def test_metric_wording_has_no_ids_of_its_own() -> None:
 
 @pytest.mark.parametrize("message_id", sorted(set(texts("metric")) - {""}))
 def test_metric_wording_asks_for_the_same_values(message_id: str) -> None:
-    assert places(texts("metric")[message_id]) == places(texts("us")[message_id])
+    # Metric wording may leave one out, as the rise in 12 beside an angle.
+    assert places(texts("metric")[message_id]) <= places(texts("us")[message_id])
 
 
 @pytest.mark.parametrize("message_id", sorted(set(texts("metric")) - {""}))
@@ -98,7 +99,7 @@ def _patterns(tree: ast.AST) -> set[str]:
             parts = [re.escape(str(getattr(part, "value", ""))) for part in node.values]
             wild = [isinstance(part, ast.FormattedValue) for part in node.values]
             pattern = "".join("[a-z0-9-]+" if w else p for p, w in zip(parts, wild, strict=True))
-            if pattern.partition(r"\.")[0] in ROOMS:
+            if pattern.partition(r"\.")[0].replace("\\-", "-") in ROOMS:
                 made.add(pattern)
     return made
 

@@ -1,0 +1,73 @@
+"""Figures over several plates that keep off each other: lifted along their own way where needed."""
+
+from collections.abc import Callable
+from itertools import pairwise
+
+from core.drawing.elements import XY
+from core.drawing.placing import Rect, bounds
+
+Quad = tuple[XY, XY, XY, XY]
+"""The corners of a rectangle at any angle, in their order around it."""
+
+MOST = 40
+"""How often a figure is lifted a step farther before it stays where it would stand alone."""
+
+
+def apart(one: Quad, other: Quad) -> bool:
+    """Whether two rectangles at any angles do not overlap; touching is no overlap.
+
+    Two convex shapes are apart if, seen along a side of either of them, they lie beside each other.
+    """
+    for a, b in (*pairwise((*one, one[0])), *pairwise((*other, other[0]))):
+        across = (a[1] - b[1], b[0] - a[0])
+        reach = [[p[0] * across[0] + p[1] * across[1] for p in shape] for shape in (one, other)]
+        if max(reach[0]) <= min(reach[1]) + 1e-9 or max(reach[1]) <= min(reach[0]) + 1e-9:
+            return True
+    return False
+
+
+class Crowd:
+    """What stands over each plate of a wall: tapes, figures, and the leaders to them."""
+
+    def __init__(self) -> None:
+        """Nothing over any plate."""
+        self._solid: dict[str, list[tuple[Rect, Quad]]] = {}
+        self._leaders: dict[str, list[tuple[Rect, Quad]]] = {}
+
+    def add(self, plate: str, shape: Quad) -> None:
+        """Keep a tape or a figure over a plate clear of what stands over the others."""
+        self._solid.setdefault(plate, []).append((bounds(shape), shape))
+
+    def lift(self, plate: str, shapes: Callable[[float], tuple[Quad, Quad]], step: float) -> float:
+        """How far a figure has to be lifted to be read; `shapes` gives figure and leader by that.
+
+        It keeps off everything over other plates, and its leader off figures and tapes there; where
+        no such place is within reach, the figure alone does. It stands there from then on.
+        """
+        solid, leaders = _others(self._solid, plate), _others(self._leaders, plate)
+        lifts = [n * step for n in range(MOST)]
+        free = (
+            lift
+            for led in (True, False)
+            for lift in lifts
+            if _clear(shapes(lift)[0], (*solid, *leaders))
+            and not (led and not _clear(shapes(lift)[1], solid))
+        )
+        found = next(free, 0.0)
+        figure, leader = shapes(found)
+        self.add(plate, figure)
+        self._leaders.setdefault(plate, []).append((bounds(leader), leader))
+        return found
+
+
+def _others(kept: dict[str, list[tuple[Rect, Quad]]], plate: str) -> tuple[tuple[Rect, Quad], ...]:
+    return tuple(shape for other, shapes in kept.items() if other != plate for shape in shapes)
+
+
+def _clear(shape: Quad, others: tuple[tuple[Rect, Quad], ...]) -> bool:
+    left, bottom, right, top = bounds(shape)
+    return all(
+        rect[0] >= right or rect[2] <= left or rect[1] >= top or rect[3] <= bottom
+        or apart(shape, other)
+        for rect, other in others
+    )  # fmt: skip
