@@ -18,10 +18,13 @@ from gui.panels.nailed import NailedForm
 from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.plate_rules import PlateRulesForm
+from gui.panels.plates import PlatesForm
 from gui.panels.raising import RaisingForm
 from gui.panels.roof_parts import RoofPartsForm
 from gui.panels.room import RoomForm
 from gui.panels.rules import RulesForm
+from gui.panels.saw import SawForm
 from gui.panels.section import Section
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
@@ -49,9 +52,12 @@ _OF_THE_WALL = (
     "nailed",
     "raising",
     "nails",
+    "plates",
     "room",
     "roof-parts",
     "habits",
+    "plate-rules",
+    "saw",
 )
 
 
@@ -77,6 +83,8 @@ class Held(QScrollArea):
         self.measured_stud = MeasuredStudForm(desk, words)
         self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
         self.roof_parts = RoofPartsForm(desk, words)
+        self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
+        self.plate_rules = PlateRulesForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "leaf": Section(words.word("heading.leaf"), self.leaf),
@@ -92,9 +100,12 @@ class Held(QScrollArea):
             "raising": Section(words.word("heading.up"), self.raising, lazy=True),
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "rules": Section(words.word("heading.rules"), self.rules),
+            "plates": Section(words.word("heading.plates"), self.plates),
             "room": Section(words.word("heading.room"), self.room),
             "roof-parts": Section(words.word("heading.roof-parts"), self.roof_parts),
             "habits": Section(words.word("heading.habits"), self.habits),
+            "plate-rules": Section(words.word("heading.plate-rules"), self.plate_rules),
+            "saw": Section(words.word("heading.saw"), self.saw),
         }
         self._fill()
         desk.held_changed.connect(self.refresh)
@@ -137,7 +148,7 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "roof-parts", "habits"
+            return "room", "roof-parts", "habits", "plate-rules", "saw"
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
             return _OF_THE_WALL

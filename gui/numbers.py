@@ -4,12 +4,12 @@ import math
 
 import msgspec
 
-from core.checks import range_message
+from core.checks import cut_message, range_message, rip_message, setting_message
 from core.drawing.table import cuts_text, stock_name
-from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, spoken
+from core.framing import Mark, Member, PlacedBox, PlacedOpening, Role, past_stops, spoken
 from core.job import WallResult
-from core.model import Fixture, Leaf, Opening
-from core.wording import Mm, Wording, message
+from core.model import USUAL_SAW, Fixture, Leaf, Opening
+from core.wording import Mm, Rad, Wording, message
 from gui.things import Kind, thing_of
 
 
@@ -58,6 +58,7 @@ def _member(result: WallResult, member: Member, wording: Wording) -> Numbers:
         *_lengths(member, wording),
         Figure(wording.word("held.cuts"), cuts_text(member, wording), large=True),
         *_face_up(member, wording),
+        *_past_stops(result, member, wording),
         Figure(wording.word("held.stock"), _stock(member, wording)),
         *(_mark(result, mark, wording) for mark in result.marks if mark.member == member.key),
         *_rafters(result, member, wording),
@@ -97,6 +98,18 @@ def _rafters(result: WallResult, member: Member, wording: Wording) -> list[Figur
     middles = ((c.left + c.right) / 2 for c in crossings)
     along = [wording.length((x - left) * run) for x in middles if left <= x <= right]
     return [Figure(wording.word("held.rafters-over"), ", ".join(along))] if along else []
+
+
+def _past_stops(result: WallResult, member: Member, wording: Wording) -> list[Figure]:
+    """How the cuts are made that the saw does not reach as it stands."""
+    saw = result.inputs.habits.saw or USUAL_SAW
+    hows = [(cut_message(f), setting_message(s)) for f, s in past_stops(member, saw)]
+    if member.rip is not None and (how := rip_message(member.rip, saw)) is not None:
+        hows.append((message("saw.rip-cut", bevel=Rad(abs(member.rip.bevel))), how))
+    return [
+        Figure(wording.say(message("held.past-stops", cut=cut)), wording.say(how))
+        for cut, how in hows
+    ]
 
 
 def _stock(member: Member, wording: Wording) -> str:

@@ -5,6 +5,7 @@ from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
 from core.checks.roof_parts import clear_cautions, purlin_cautions, rafter_cautions
+from core.checks.saw import cut_message, rip_message, setting_message
 from core.checks.standing import standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions
 
@@ -13,12 +14,15 @@ __all__ = [
     "Severity",
     "bare_messages",
     "clear_cautions",
+    "cut_message",
     "fit_message",
     "measured_cautions",
     "nailed_cautions",
     "purlin_cautions",
     "rafter_cautions",
     "range_message",
+    "rip_message",
+    "setting_message",
     "standing_cautions",
     "wall_cautions",
 ]

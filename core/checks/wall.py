@@ -3,6 +3,8 @@
 from core.checks.caution import Caution, Severity
 from core.checks.header import thick_headers
 from core.checks.layout import edge_cautions
+from core.checks.plates import narrow_plate, too_long_plates
+from core.checks.saw import saw_cautions
 from core.framing import (
     Frame,
     PlacedBox,
@@ -12,13 +14,18 @@ from core.framing import (
     spoken,
     wanted_left,
 )
-from core.model import Wall
+from core.model import USUAL_SAW, Habits, Wall
 from core.roof import RoofLine
 from core.wording import Message, Mm, message
 
 
 def wall_cautions(
-    wall: Wall, line: RoofLine, far: RoofLine, frame: Frame, boxes: tuple[PlacedBox, ...]
+    wall: Wall,
+    line: RoofLine,
+    far: RoofLine,
+    frame: Frame,
+    boxes: tuple[PlacedBox, ...],
+    habits: Habits,
 ) -> tuple[Caution, ...]:
     """What cannot be built as stated in this wall, then what will trouble its builder."""
     found = [
@@ -27,7 +34,9 @@ def wall_cautions(
         *(_not_framed(wall, key, "stud.too-low") for key in frame.too_low),
         *(c for box in boxes for c in _box(wall, box)),
         *(_low_sill(wall, placed) for placed in frame.openings if _sill_too_low(wall, placed)),
-        *_narrow_plate(wall, line),
+        *narrow_plate(wall, frame),
+        *saw_cautions(wall, frame, habits.saw or USUAL_SAW),
+        *too_long_plates(wall, frame, habits),
         *_ridge_inside(wall, line, far),
         *thick_headers(wall, frame.openings),
         *edge_cautions(wall, frame),
@@ -90,7 +99,12 @@ def _low_sill(wall: Wall, placed: PlacedOpening) -> Caution:
 
 
 def _ridge_inside(wall: Wall, near: RoofLine, far: RoofLine) -> list[Caution]:
-    """A wall along a ridge, with the ridge between its faces: no one cut fits its stud tops."""
+    """A wall along a ridge, with the ridge between its faces: no one cut fits its stud tops.
+
+    Under a level plate they are square through the wall, whatever is overhead.
+    """
+    if wall.top_plate.is_level:
+        return []
     if len(near.segments) != 1 or len(far.segments) != 1:
         return []
     over, behind = near.segments[0], far.segments[0]
@@ -99,17 +113,3 @@ def _ridge_inside(wall: Wall, near: RoofLine, far: RoofLine) -> list[Caution]:
         return []
     text = message("wall.ridge-inside", letter=wall.letter)
     return [Caution(Severity.UNBUILDABLE, wall.letter, text)]
-
-
-def _narrow_plate(wall: Wall, line: RoofLine) -> list[Caution]:
-    """A tilted top plate has to cover the mitred stud end: stud width over the cosine.
-
-    For a 2x4 stud at 9 in 12 that is 3 1/2 / 0.8 = 4 3/8 in., so a 2x6.
-    """
-    have = wall.top_plate.timber.width.mm
-    tilt = max(abs(s.across) for s in line.segments)
-    need = wall.stud.width.mm * (1 + tilt**2) ** 0.5
-    if tilt < 1e-9 or have >= need - 1e-6:
-        return []
-    text = message("plate.narrow", letter=wall.letter, need=Mm(need), have=Mm(have))
-    return [Caution(Severity.WARNING, wall.letter, text)]

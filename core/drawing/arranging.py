@@ -18,10 +18,14 @@ class Column(msgspec.Struct, frozen=True):
 
 
 class Arrangement(msgspec.Struct, frozen=True):
-    """The space left for the elevation, and the columns of the list; none if it does not fit."""
+    """The space left for the elevation, and the columns of the list; none if it does not fit.
+
+    `detail` is the lower left corner of a detail that stands on the page too.
+    """
 
     space: Rect
     columns: tuple[Column, ...]
+    detail: XY | None = None
 
 
 def arrangements(

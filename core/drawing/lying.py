@@ -14,7 +14,7 @@ from core.drawing.placing import Ground, Rect, bounds
 from core.drawing.tapes import BAND, OFF
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
-from core.framing import Frame, Member, Role, topside, underside
+from core.framing import Frame, Member, Role, keys, topside, underside
 
 _BEAMS = frozenset({Role.HEADER, Role.SILL, Role.BLOCKING, Role.BACKING})
 
@@ -46,15 +46,44 @@ def plate_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground
             drawing.append(msgspec.structs.replace(text, middle=True))
         elif member.role is Role.TOP_PLATE and (stack := _stack(member, frame)):
             names = " ".join(labels[m.key] for m in stack)
-            drawing += _along(member, names, view, ground)
+            together = _along(member, names, view, ground)
+            alone = stack if not together and len(stack) > 1 else []
+            drawing += together
+            for one in alone:
+                drawing += _along(one, labels[one.key], view, ground)
     return tuple(drawing)
 
 
 def _stack(plate: Member, frame: Frame) -> list[Member]:
-    """The plates over each other whose lowest is `plate`, from the roof down; empty for others."""
-    under = plate.key.rsplit("/", 1)[0]
-    stack = [m for m in frame.members if m.role is Role.TOP_PLATE and m.key.startswith(f"{under}/")]
-    return stack if stack[-1] is plate else []
+    """The plates over each other whose lowest is `plate`, from the roof down; empty for others.
+
+    Of a plate in pieces each upper one is named with the lowest one that is under its middle.
+    """
+    run = keys.plate_run(plate.key)
+    plates = [m for m in frame.members if m.role is Role.TOP_PLATE]
+    stack = [m for m in plates if keys.plate_run(m.key) == run]
+    if keys.layer(plate.key) != keys.layer(stack[-1].key):
+        return []
+    lowest = [m for m in stack if keys.layer(m.key) == keys.layer(plate.key)]
+    upper = [m for m in stack if m not in lowest]
+    return [*(m for m in upper if _nearest(m, lowest) is plate), plate]
+
+
+def _nearest(upper: Member, lowest: list[Member]) -> Member:
+    """The piece of the lowest plate that is under the middle of an upper one, or nearest to it."""
+    middle = sum(_ends(upper)) / 2
+
+    def off(plate: Member) -> float:
+        left, right = _ends(plate)
+        return max(left - middle, middle - right, 0.0)
+
+    return min(lowest, key=off)
+
+
+def _ends(plate: Member) -> tuple[float, float]:
+    """Where a plate's underside begins and ends, mm from the wall's left end."""
+    course = underside(plate)
+    return course[0][0], course[-1][0]
 
 
 def _along(member: Member, label: str, view: View, ground: Ground) -> Drawing:

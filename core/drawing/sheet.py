@@ -7,12 +7,14 @@ from itertools import product
 import msgspec
 
 from core.drawing.arranging import Arrangement, arrangements
+from core.drawing.detailing import with_detail
 from core.drawing.elements import XY, Drawing
 from core.drawing.elevation import elevation
 from core.drawing.extent import extent
 from core.drawing.page import Page, Placed
 from core.drawing.paper import Paper, Scale, scales
 from core.drawing.placing import Rect, bounds
+from core.drawing.plate_detail import plate_detail, steepest
 from core.drawing.site_notes import site_notes
 from core.drawing.table import Row, rows
 from core.drawing.title import SheetFacts, title_block
@@ -24,6 +26,9 @@ from core.wording import Wording
 
 MARGIN = 8.0
 """Around what is printed, mm."""
+
+DETAIL = 1 / 6
+"""The scale of a detail; its figures govern."""
 
 GAP = 4.0
 """Between elevation, columns of the list, and title strip, mm."""
@@ -44,12 +49,17 @@ class _Sheet(msgspec.Struct, frozen=True):
     project: Project
     rows: tuple[Row, ...]
     widths: tuple[float, ...]
+    detail: Drawing = ()
     site: tuple[str, ...] = ()
 
     @property
     def title(self) -> str:
         """The title of its pages."""
         return f"{self.result.wall.letter} {self.result.wall.name}"
+
+    def detail_box(self) -> Rect | None:
+        """The rectangle around the detail, model mm; None for a wall without one."""
+        return extent(self.detail, DETAIL) if self.detail else None
 
     def area(self) -> Rect:
         """What the title strip leaves of the page."""
@@ -105,13 +115,13 @@ def _wall_pages(
     """The pages of a wall; the paper lies the way that shows the wall larger.
 
     A list too wide for upright paper keeps it lying. The notes of how the wall goes up are left out
-    where the elevation or the list would have to give way to them.
+    where the elevation, the list or the detail would have to give way to them.
     """
     members = result.frame.members if result.frame else ()
     found = broken(rows(members, result.label_of, wording))
     widths = column_widths(found, wording)
     ways = [
-        _Sheet(result, wording, size, project, found, widths)
+        _Sheet(result, wording, size, project, found, widths, _detail(result, wording))
         for size in (paper.size, paper.size[::-1])
         if size == paper.size or sum(widths) <= size[0] - 2 * MARGIN
     ]
@@ -119,11 +129,36 @@ def _wall_pages(
     without = _larger(ways, at_scale)
     noted = _larger([msgspec.structs.replace(s, site=site) for s in ways], at_scale)
     sheet, (placed, scale, arrangement) = max(noted, without, key=_shown)
-    yield _Unnumbered(sheet, (placed, *_lists(sheet, arrangement)), scale)
+    at = _detail_at(sheet, arrangement.detail)
+    yield _Unnumbered(sheet, (placed, *_lists(sheet, arrangement), *at), scale)
     rest = found if not arrangement.columns else ()
     while rest:
         behind, rest = _full_page(sheet, rest, sheet.area())
         yield _Unnumbered(sheet, behind, scale)
+    if sheet.detail and arrangement.detail is None:
+        left, *_, top = sheet.area()
+        yield _Unnumbered(sheet, _detail_at(sheet, (left, top - _detail_size(sheet)[1])), scale)
+
+
+def _detail(result: WallResult, wording: Wording) -> Drawing:
+    """How the top plates lie, where there is anything to tell; else nothing."""
+    section = steepest(result.frame)
+    return () if section is None else plate_detail(section, View(DETAIL), wording)
+
+
+def _detail_size(sheet: _Sheet) -> XY:
+    """The width and the height of the detail, mm on paper."""
+    box = sheet.detail_box() or (0.0, 0.0, 0.0, 0.0)
+    return (box[2] - box[0]) * DETAIL, (box[3] - box[1]) * DETAIL
+
+
+def _detail_at(sheet: _Sheet, corner: XY | None) -> tuple[Placed, ...]:
+    """The detail with its lower left corner at a place of the page; nothing for no place."""
+    box = sheet.detail_box()
+    if box is None or corner is None:
+        return ()
+    origin = (corner[0] - DETAIL * box[0], corner[1] - DETAIL * box[1])
+    return (Placed(sheet.detail, DETAIL, origin),)
 
 
 _Drawn = tuple[Placed, Scale, Arrangement]
@@ -135,12 +170,13 @@ def _larger(ways: list[_Sheet], at_scale: Callable[[Scale], Drawing]) -> tuple[_
     return max(drawn, key=_shown)
 
 
-def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float]:
-    """How good a way to draw it is: readable with the list on the same page, else how large."""
+def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float, bool]:
+    """How good a way to draw it is: readable with the list on the same page; how large; a detail."""
     _, (_, scale, arrangement) = drawn
     together = bool(arrangement.columns)
+    readable = together and scale.ratio >= READABLE - 1e-9
     weight = FAR_LARGER if together else 1.0
-    return together and scale.ratio >= READABLE - 1e-9, scale.ratio * weight
+    return readable, scale.ratio * weight, arrangement.detail is not None
 
 
 def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _Drawn:
@@ -152,6 +188,9 @@ def _drawn(sheet: _Sheet, area: Rect, at_scale: Callable[[Scale], Drawing]) -> _
     every = scales(sheet.project.system)
     usual = tuple(scale for scale in every if not scale.reduced)
     together = arrangements(sheet.rows, sum(sheet.widths), area, GAP)
+    if sheet.detail:
+        detailed = with_detail(sheet.rows, sum(sheet.widths), area, GAP, _detail_size(sheet))
+        together = (*detailed, *together)
     alone = (Arrangement(area, ()),)
     found = [
         drawn

@@ -91,7 +91,15 @@ def stock_name(member: Member, wording: Wording) -> str:
 
 
 def cuts_text(member: Member, wording: Wording) -> str:
-    """Both end cuts in words, as the saw is set from a square cut."""
+    """Both end cuts in words, as the saw is set from a square cut, and how its edges are ripped."""
+    ends = _ends_text(member, wording)
+    if member.rip is None:
+        return ends
+    width, bevel = Mm(member.rip.width), Rad(abs(member.rip.bevel))
+    return f"{ends} · {wording.say(message('cut.rip', width=width, bevel=bevel))}"
+
+
+def _ends_text(member: Member, wording: Wording) -> str:
     first, last = (_cut_text(cut, wording) for cut in (member.first_cut, member.last_cut))
     if first == last:
         both = wording.word("cut.square") == first

@@ -11,7 +11,7 @@ from core.drawing.pen import Pen
 from core.drawing.placing import spread
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
-from core.framing import Frame, Mark, Member, Role, underside
+from core.framing import Frame, Mark, Member, Role, keys, underside
 from core.model import Side
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
@@ -95,32 +95,38 @@ def rafter_tapes(
 def top_tapes(
     frame: Frame, line: RoofLine, marks: tuple[Mark, ...], view: View, wording: Wording
 ) -> Drawing:
-    """A tape over each top plate of the lowest layer, with its marks and running figures.
+    """A tape over the top plates of the lowest layer, with its marks and running figures.
 
-    Where a figure would meet what stands over another plate it is lifted along its own way.
+    One runs over all pieces that meet over studs, as it does when they lie end to end to be
+    marked; beyond a purlin another one begins. Where a figure would meet what stands over another
+    plate it is lifted along its own way.
     """
-    courses = {
-        plate.key: _over(plate, line, view)
-        for plate in frame.members
-        if plate.role is Role.TOP_PLATE and any(m.plate == plate.key for m in marks)
+    runs: dict[str, list[Member]] = {}
+    for plate in frame.members:
+        if plate.role is Role.TOP_PLATE:
+            runs.setdefault(keys.stretch(plate.key), []).append(plate)
+    marked = {key: [m for m in marks if keys.stretch(m.plate) == key] for key in runs}
+    unders = {
+        key: tuple(corner for piece in pieces for corner in underside(piece))
+        for key, pieces in runs.items()
+        if marked[key]
     }
+    courses = {key: _over(under, line, view) for key, under in unders.items()}
     crowd = Crowd()
     for key, course in courses.items():
         crowd.add(key, _band(course, view))
     drawing: list[Element] = []
-    for plate in frame.members:
-        if plate.key in courses:
-            course, left = courses[plate.key], plate.near[0][0]
-            run = course.length / (underside(plate)[-1][0] - left)
-            own = [(m, (m.x - left) * run) for m in marks if m.plate == plate.key]
-            drawing += _tape(course, own, view, wording, crowd)
+    for key, course in courses.items():
+        left, right = unders[key][0][0], unders[key][-1][0]
+        own = [(m, (m.x - left) * course.length / (right - left)) for m in marked[key]]
+        drawing += _tape(course, own, view, wording, crowd)
     return tuple(drawing)
 
 
-def _over(plate: Member, line: RoofLine, view: View) -> _Course:
-    """The course of the tape over a top plate, from break to break of its underside."""
-    left, right = underside(plate)[0][0], underside(plate)[-1][0]
-    segment = _straight(plate, line)
+def _over(under: tuple[XY, ...], line: RoofLine, view: View) -> _Course:
+    """The course of the tape over top plates, from break to break of their underside."""
+    left, right = under[0][0], under[-1][0]
+    segment = _straight(under, line)
     run = math.hypot(1.0, segment.along)
     over = (-segment.along / run, 1.0 / run)
 
@@ -139,13 +145,13 @@ def _over(plate: Member, line: RoofLine, view: View) -> _Course:
     )
 
 
-def _straight(plate: Member, line: RoofLine) -> Segment:
-    """The straight line that a plate's tape lies on: the roof line, or a chord over a bent one."""
-    (x0, y0), *_, (x1, y1) = underside(plate)
+def _straight(under: tuple[XY, ...], line: RoofLine) -> Segment:
+    """The straight line that plates' tape lies on: the roof line, or a chord over bent ones."""
+    (x0, y0), *_, (x1, y1) = under
     stated = _segment(line, (x0 + x1) / 2)
-    if len(underside(plate)) == 2:
-        return stated
     along = (y1 - y0) / (x1 - x0)
+    if all(abs(y0 + along * (x - x0) - y) < TOUCH for x, y in under):
+        return stated
     height = max(y - along * x for x, y in line.points() if x0 <= x <= x1)
     return Segment(x0, x1, height, along, stated.across)
 
@@ -204,7 +210,9 @@ def _mark(
     lift = 0.0
     if crowd is not None:
         width = text_width(text, view.size, narrow=True)
-        lift = crowd.lift(mark.plate, _lane(course, place, width, view), view.model(LIFT))
+        lift = crowd.lift(
+            keys.stretch(mark.plate), _lane(course, place, width, view), view.model(LIFT)
+        )
     tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)
     flag = [bend(tail, near), bend(along, near), bend(along, far), bend(place, tip)]
     flag += [bend(place, tip + lift)] if lift else []

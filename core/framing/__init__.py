@@ -14,13 +14,16 @@ from core.framing.layout import layout_lefts, wanted_left
 from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
-from core.framing.member import SQUARE_WITHIN, Facet, Member, Role
+from core.framing.member import SQUARE_WITHIN, Facet, Member, Rip, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
 from core.framing.passing import Clash, Passed, pass_purlins
+from core.framing.plate_pieces import in_pieces
+from core.framing.plate_section import Edge, PlateSection
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
 from core.framing.reasons import BareMark, Why, bare_marks
+from core.framing.saw import Setting, Way, past_stops, rip_setting, saw_setting
 
 __all__ = [
     "SQUARE_WITHIN",
@@ -29,6 +32,7 @@ __all__ = [
     "BoardEdge",
     "Clash",
     "Crossing",
+    "Edge",
     "Facet",
     "Fit",
     "Footprint",
@@ -41,11 +45,15 @@ __all__ = [
     "Passed",
     "PlacedBox",
     "PlacedOpening",
+    "PlateSection",
     "Rafters",
+    "Rip",
     "Role",
+    "Setting",
     "Surroundings",
     "Tried",
     "Unbacked",
+    "Way",
     "Why",
     "bare_marks",
     "board_edges",
@@ -55,6 +63,7 @@ __all__ = [
     "frame_wall",
     "header_depth",
     "header_rise",
+    "in_pieces",
     "labels",
     "layout_lefts",
     "lowest_sill",
@@ -62,10 +71,13 @@ __all__ = [
     "meetings",
     "origin_in_line",
     "pass_purlins",
+    "past_stops",
     "place_boxes",
     "rafter_marks",
     "rafters_of",
     "reaches_plates",
+    "rip_setting",
+    "saw_setting",
     "spacers",
     "spoken",
     "thickest_spacer",

@@ -14,11 +14,14 @@ BENDS = math.radians(3.0)
 """A plate laid flat follows a break of up to 3 degrees; common practice, no source."""
 
 
-def runs(line: RoofLine) -> tuple[tuple[int, ...], ...]:
-    """The segments of a line by index, those together that one plate can follow."""
+def runs(line: RoofLine, roll: float = BENDS) -> tuple[tuple[int, ...], ...]:
+    """The segments of a line by index, those together that one plate can follow.
+
+    Between two of them it rolls about its length by up to `roll`, radians.
+    """
     found = [[0]]
     for index, (a, b) in enumerate(pairwise(line.segments), start=1):
-        if _bends(a, b):
+        if bends(a, b, roll):
             found[-1].append(index)
         else:
             found.append([index])
@@ -48,19 +51,30 @@ def bent(key: str, pieces: Sequence[Member]) -> Member:
 
 def underside(plate: Member) -> tuple[XY, ...]:
     """The corners of a lying member's underside on face A, from left to right."""
-    return plate.near[: len(plate.near) // 2]
+    return courses(plate.near)[0]
 
 
 def topside(plate: Member) -> tuple[XY, ...]:
     """The corners of a lying member's top on face A, from left to right."""
-    return plate.near[len(plate.near) // 2 :][::-1]
+    return courses(plate.near)[1]
+
+
+def courses(outline: tuple[XY, ...]) -> tuple[tuple[XY, ...], tuple[XY, ...]]:
+    """The corners of the underside and of the top of a lying member, both from left to right."""
+    half = len(outline) // 2
+    return outline[:half], outline[half:][::-1]
 
 
 def height_on(course: tuple[XY, ...], x: float) -> float:
     """The height at x of a line through these corners, mm; the end lines go on."""
-    pairs = list(pairwise(course))
-    (x0, y0), (x1, y1) = next((p for p in pairs if x <= p[1][0]), pairs[-1])
+    (x0, y0), (x1, y1) = stretch_at(course, x)
     return y0 + (y1 - y0) * (x - x0) / (x1 - x0)
+
+
+def stretch_at(course: tuple[XY, ...], x: float) -> tuple[XY, XY]:
+    """The corners of a line between which x lies; the end ones for a place beyond them."""
+    pairs = list(pairwise(course))
+    return next((pair for pair in pairs if x <= pair[1][0]), pairs[-1])
 
 
 def length_along(course: tuple[XY, ...], x: float) -> float:
@@ -73,9 +87,10 @@ def length_along(course: tuple[XY, ...], x: float) -> float:
     return total
 
 
-def _bends(a: Segment, b: Segment) -> bool:
+def bends(a: Segment, b: Segment, roll: float = BENDS) -> bool:
+    """Whether one plate can follow two neighbouring segments, rolling by up to `roll`, radians."""
     stepped = abs(a.at(a.right) - b.at(b.left)) > TOUCH
-    turned = abs(math.atan(a.across) - math.atan(b.across)) > BENDS
+    turned = abs(math.atan(a.across) - math.atan(b.across)) > roll
     return not stepped and not turned and abs(a.angle - b.angle) <= BENDS
 
 

@@ -2,6 +2,8 @@
 
 import math
 
+import msgspec
+
 from core.framing.member import SQUARE_WITHIN, Facet
 from core.roof import Segment
 
@@ -34,6 +36,30 @@ def foot_facet(below: Segment) -> Facet:
     """
     facet = stud_facet(below)
     return Facet(facet.bevel, facet.mitre, _stud_face_up(-facet.bevel))
+
+
+def top_facets(spans: tuple[tuple[Segment, ...], ...]) -> tuple[Facet, ...]:
+    """The facets of a standing member's top, from left to right: one for each plane it meets.
+
+    `spans` are what is overhead on each face. Where a break runs aslant over the member, a plane
+    may be met on one face alone.
+    """
+    met: list[Segment] = []
+    for segment in (s for span in spans for s in span):
+        same = next((n for n, m in enumerate(met) if _same_slopes(m, segment)), None)
+        if same is None:
+            met.append(segment)
+        else:
+            left = min(met[same].left, segment.left)
+            right = max(met[same].right, segment.right)
+            met[same] = msgspec.structs.replace(met[same], left=left, right=right)
+    # Planes that each cover one whole face: on the left of a ridge is the one that rises more.
+    met.sort(key=lambda m: (round(m.left + m.right, 6), -m.along))
+    return tuple(stud_facet(m) for m in met)
+
+
+def _same_slopes(a: Segment, b: Segment) -> bool:
+    return abs(a.along - b.along) < 1e-9 and abs(a.across - b.across) < 1e-9
 
 
 def plate_facet(plate: Segment, up: Direction, back: Direction) -> Facet:

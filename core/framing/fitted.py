@@ -8,6 +8,7 @@ from itertools import pairwise
 
 import msgspec
 
+from core.framing import keys
 from core.framing.bending import underside
 from core.framing.cuts import foot_facet, stud_facet
 from core.framing.member import SQUARE_WITHIN, XY, Facet, Member, Role
@@ -171,5 +172,5 @@ def _plate_over(member: Member, plates: list[Member]) -> str:
     for plate in plates:
         under = underside(plate)
         if under[0][0] <= _middle(member) <= under[-1][0]:
-            return plate.key.rpartition("/")[0]
+            return keys.plate_run(plate.key)
     return ""

@@ -15,11 +15,12 @@ from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_
 from core.framing.near import at_kings
 from core.framing.openings import Framed, Over, cripples, doorways, framed
 from core.framing.openings import around as timber_around
-from core.framing.plates import plates_underside, top_plates
+from core.framing.plate_section import PlateSection, plate_sections
+from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_plates
 from core.framing.sharing import without_shared
 from core.framing.soles import sole_plates
 from core.framing.sticks import standing
-from core.model import Opening, Wall
+from core.model import Opening, PlateRules, Wall
 from core.roof import RoofLine
 
 _ALONE = Surroundings()
@@ -39,7 +40,9 @@ class Frame(msgspec.Struct, frozen=True):
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
     stated studs that another member stands in the way of, `too_low` of studs under too low a roof.
     `measured` are the studs that were measured and cut to that. `nailed` tells of blocking and
-    backing, whose members stand among the others.
+    backing, whose members stand among the others. `sections` show how the top plates lie where the
+    roof slopes through the wall; `too_long` are the keys of plates that no stud joins from the
+    stock stated.
     """
 
     near: RoofLine
@@ -50,20 +53,30 @@ class Frame(msgspec.Struct, frozen=True):
     too_low: tuple[str, ...]
     measured: tuple[Tried, ...] = ()
     nailed: Nailed = Nailed()
+    sections: tuple[PlateSection, ...] = ()
+    too_long: tuple[str, ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
         return next((m for m in self.members if m.key == key), None)
 
 
-def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, around: Surroundings = _ALONE) -> Frame:
+def frame_wall(
+    wall: Wall,
+    near: RoofLine,
+    far: RoofLine,
+    around: Surroundings = _ALONE,
+    rules: PlateRules = NO_RULES,
+) -> Frame:
     """The frame of `wall` under its roof lines over face A and the far face.
 
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
-    that nothing is drawn that cannot be built.
+    that nothing is drawn that cannot be built. Plates are whole: purlins and stock divide them.
     """
     near, far = slipped(wall, near), slipped(wall, far)
-    over = (plates_underside(wall, near), plates_underside(wall, far))
+    sections = plate_sections(wall, near)
+    near, far = nailed_under(wall, near, far)
+    over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
     ends, low_ends = _ends(wall, over)
@@ -76,12 +89,12 @@ def frame_wall(wall: Wall, near: RoofLine, far: RoofLine, around: Surroundings =
     met = studs_at_meetings(wall, around, over, upright)
     standing_members = sorted((*upright, *met), key=lambda m: (m.left, m.bottom))
     soles = sole_plates(wall, doorways(extents))
-    members = (*standing_members, *top_plates(wall, near, far), *soles)
+    members = (*standing_members, *top_plates(wall, near, far, rules), *soles)
     cut, tried = fitted(wall, tuple(m if m.lies else one_cut(m) for m in members))
     nailed = nailed_in(wall, around, over, near, cut)
     members = (*cut, *nailed.members)
     no_room, low = (*no_room, *crowded), (*low_ends, *low)
-    return Frame(over[0], over[1], members, openings, no_room, low, tried, nailed)
+    return Frame(over[0], over[1], members, openings, no_room, low, tried, nailed, sections)
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

@@ -43,6 +43,53 @@ def rafters(letter: str) -> str:
     return f"{letter}/{RAFTERS}"
 
 
+def piece(plate: str, stud: str) -> str:
+    """The key of a piece of a plate that begins over a stud.
+
+    >>> piece("B/top/1/2", "B/layout/9")
+    'B/top/1/2/layout/9'
+    """
+    return f"{plate}/{stud.partition('/')[2]}"
+
+
+def plate_run(plate: str) -> str:
+    """What all layers and pieces of the plates along one slope have in common.
+
+    >>> plate_run("B/top/1/2/layout/9"), plate_run("B/sole/layout/9")
+    ('B/top/1', 'B/sole')
+    """
+    letter, cause, *rest = plate.split("/")
+    return "/".join((letter, cause, *rest[: 1 if cause == "top" else 0]))
+
+
+def layer(plate: str) -> str:
+    """What all pieces of one layer of top plate have in common.
+
+    >>> layer("B/top/1/2/layout/9"), layer("B/top/1/2/past/purlin-1")
+    ('B/top/1/2', 'B/top/1/2')
+    """
+    return "/".join(plate.split("/")[:4])
+
+
+def is_uppermost(plate: str) -> bool:
+    """Whether a top plate, or a piece of one, is of the layer that is nailed to the roof.
+
+    >>> is_uppermost("B/top/2/1/layout/9"), is_uppermost("B/top/1/2")
+    (True, False)
+    """
+    return layer(plate).endswith("/1")
+
+
+def stretch(plate: str) -> str:
+    """What those pieces of a layer have in common that butt, with no purlin between them.
+
+    >>> stretch("B/top/1/2/layout/9"), stretch("B/top/1/2/past/purlin-1/layout/9")
+    ('B/top/1/2', 'B/top/1/2/past/purlin-1')
+    """
+    parts = plate.split("/")
+    return "/".join(parts[: 6 if parts[4:5] == ["past"] else 4])
+
+
 def end(letter: str, side: Side) -> str:
     """The key of an end stud."""
     return f"{letter}/end/{side.value}"

@@ -23,8 +23,9 @@ class Mark(msgspec.Struct, frozen=True):
     the stud's `edge`, and its letter is written on the `x_side` of the line. `along_top` runs
     along the plate's underside (for a header, along the header) and is None on the sole plate;
     `along_sole` is the same line's distance along the floor from below the same end. `x` is the
-    line's place from the wall's left end. A plate that a purlin cuts goes on as another piece, and
-    `begins` is how far along the whole of it that piece begins.
+    line's place from the wall's left end. A plate that a purlin cuts goes on beyond it, and
+    `begins` is how far along the whole of it that begins; pieces that meet over studs are laid
+    out end to end, and the marks run on over them.
     """
 
     member: str
@@ -44,7 +45,7 @@ class Mark(msgspec.Struct, frozen=True):
 
     @property
     def along(self) -> float:
-        """The running distance on this plate itself, mm, from the end of the piece."""
+        """The running distance on the plate itself, mm, from its end or from the purlin."""
         return self.along_sole if self.along_top is None else self.along_top - self.begins
 
 

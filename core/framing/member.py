@@ -55,6 +55,17 @@ class Facet(msgspec.Struct, frozen=True):
         return abs(self.bevel) < SQUARE_WITHIN and abs(self.mitre) < SQUARE_WITHIN
 
 
+class Rip(msgspec.Struct, frozen=True):
+    """A plate with both edges ripped plumb: each broad face is `width` mm wide, square to its run.
+
+    `bevel` is the tilt of the blade from square, radians, positive where the plate rises away from
+    face A; both edges lean the same way.
+    """
+
+    width: float
+    bevel: float
+
+
 class Member(msgspec.Struct, frozen=True):
     """A piece of timber in its place; lengths in mm.
 
@@ -65,6 +76,7 @@ class Member(msgspec.Struct, frozen=True):
     `count` pieces alike stand side by side through the wall (the plies of a header on edge), with
     spacers `spacer` thick between them if it is more than 0.
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
+    `rip` tells of a plate whose edges are ripped; thickness and width are those of the stock.
     """
 
     key: str
@@ -81,6 +93,7 @@ class Member(msgspec.Struct, frozen=True):
     last_cut: tuple[Facet, ...]
     count: int = 1
     spacer: float = 0.0
+    rip: Rip | None = None
 
     @property
     def left(self) -> float:

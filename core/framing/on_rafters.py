@@ -9,23 +9,26 @@ from core.framing.frame import Frame
 from core.framing.layout import CLEAR, end_lefts, stud_places
 from core.framing.marks import Mark
 from core.framing.member import Member, Role
-from core.framing.plates import plates_underside, top_plates
+from core.framing.plate_section import plate_sections
+from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_plates
 from core.framing.sticks import standing
-from core.model import Letters, LineEdge, Side, Wall
+from core.model import Letters, LineEdge, PlateRules, Side, Wall
 from core.roof import RoofLine, Segment
 
 Lines = tuple[RoofLine, RoofLine]
 """A line on face A, and the same on the far face."""
 
 
-def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
+def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines, rules: PlateRules = NO_RULES) -> Frame:
     """The frame of a wall whose studs stand on the `foot` lines, under the `roof` lines.
 
     Studs of the layout and end studs that have no room, or are shorter than they are thick, are
     left out: a cheek ends in a point, and there rafters are nailed to each other. Openings are not
     framed in such a wall.
     """
-    over = (plates_underside(wall, roof[0]), plates_underside(wall, roof[1]))
+    sections = plate_sections(wall, roof[0])
+    near, far = nailed_under(wall, *roof)
+    over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     made: list[Member] = []
     no_room, low = [], []
     wanted = [(keys.end(wall.letter, side), left, False) for side, left in end_lefts(wall)]
@@ -38,8 +41,8 @@ def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines) -> Frame:
             made.append(stud)
         elif stated:
             low.append(key)
-    members = (*sorted(made, key=lambda m: m.left), *top_plates(wall, *roof))
-    return Frame(over[0], over[1], members, (), tuple(no_room), tuple(low))
+    members = (*sorted(made, key=lambda m: m.left), *top_plates(wall, near, far, rules))
+    return Frame(over[0], over[1], members, (), tuple(no_room), tuple(low), sections=sections)
 
 
 def rafter_marks(

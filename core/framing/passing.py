@@ -1,12 +1,13 @@
 """Purlins that pass through a wall: its plates cut at them, and the members they run into."""
 
 import math
-from itertools import pairwise
 
 import msgspec
 
 from core.framing import keys
+from core.framing.bending import courses, height_on, length_along, stretch_at, underside
 from core.framing.cuts import plate_facet
+from core.framing.dividing import Line, divided, ended, piece_of
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR
 from core.framing.marks import Mark
@@ -16,6 +17,9 @@ from core.roof import Crossing, Segment
 
 Course = tuple[XY, ...]
 """The corners of one edge of a plate from left to right."""
+
+_LEVEL = (1.0, 0.0)
+"""The way along the floor: a plumb cut is square to it."""
 
 
 class Clash(msgspec.Struct, frozen=True):
@@ -53,13 +57,9 @@ def pass_purlins(
     A plate ends plumb at the purlin's faces, its gap away, and goes on as another piece beyond.
     Standing members stay where they are; those that a purlin runs into are told as clashes.
     """
-    members: list[Member] = []
     pieces: dict[str, list[Member]] = {}
     cut: dict[str, float] = {}
-    for member in frame.members:
-        if member.role is not Role.TOP_PLATE:
-            members.append(member)
-            continue
+    for member in (m for m in frame.members if m.role is Role.TOP_PLATE):
         pieces[member.key] = [member]
         for crossing in crossings:
             *before, last = pieces[member.key]
@@ -67,10 +67,9 @@ def pass_purlins(
                 parts = _parts(wall, last, crossing, keys.past(member.key, crossing.id))
                 pieces[member.key] = [*before, *parts]
                 cut[crossing.id] = (crossing.right - crossing.left) * _stretch(member)
-        members += pieces[member.key]
-    whole = msgspec.structs.replace(frame, members=tuple(members))
     moved = tuple(_on_piece(mark, pieces) for mark in marks)
-    return Passed(whole, moved, tuple(_clashes(wall, frame, crossings)), tuple(cut.items()))
+    clashes = tuple(_clashes(wall, frame, crossings))
+    return Passed(divided(frame, pieces), moved, clashes, tuple(cut.items()))
 
 
 def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[Crossing, ...]) -> bool:
@@ -90,9 +89,9 @@ def _meets(plate: Member, crossing: Crossing) -> bool:
     left, right = max(plate.left, crossing.left), min(plate.right, crossing.right)
     if left >= right:
         return False
-    under, over = _courses(plate.near)
-    low = min(_height(under, x) for x in (left, right))
-    high = max(_height(over, x) for x in (left, right))
+    under, over = courses(plate.near)
+    low = min(height_on(under, x) for x in (left, right))
+    high = max(height_on(over, x) for x in (left, right))
     return low < crossing.top - CLEAR and high > crossing.bottom + CLEAR
 
 
@@ -111,26 +110,13 @@ def _parts(wall: Wall, plate: Member, crossing: Crossing, key: str) -> list[Memb
 
 def _ended(wall: Wall, plate: Member, at: tuple[float, float], side: Side) -> Member:
     """The plate ended plumb on one side, at these places on face A and on the far face."""
-    faces = zip((plate.near, plate.far), at, strict=True)
-    near, far = (tuple(_ended_course(c, x, side) for c in _courses(f)) for f, x in faces)
-    outlines = [(*under, *reversed(over)) for under, over in (near, far)]
-    lengths = [_length(course) for course in (*near, *far)]
-    along = _slope(near[0])
-    across = (far[0][0][1] - _height(near[0], far[0][0][0])) / wall.stud.width.mm
-    facet = _plumb(Segment(0.0, 0.0, 0.0, along, across), at[1] - at[0], wall.stud.width.mm)
-    run = math.hypot(1.0, along)
-    reaches = [(x + along * y) / run for outline in outlines for x, y in outline]
-    return msgspec.structs.replace(
-        plate,
-        near=outlines[0],
-        far=outlines[1],
-        edges=(lengths[0], lengths[1], lengths[2], lengths[3]),
-        long_point=max(lengths),
-        short_point=min(lengths),
-        overall=max(reaches) - min(reaches),
-        first_cut=(facet,) if side is Side.LEFT else plate.first_cut,
-        last_cut=(facet,) if side is Side.RIGHT else plate.last_cut,
-    )
+    under, behind = underside(plate), courses(plate.far)[0]
+    here, there = (height_on(course, x) for course, x in zip((under, behind), at, strict=True))
+    slope = _slope_at(under, at[0])
+    across = (there - here - slope * (at[1] - at[0])) / wall.stud.width.mm
+    facet = _plumb(Segment(0.0, 0.0, 0.0, slope, across), at[1] - at[0], wall.stud.width.mm)
+    lines = Line((at[0], here), _LEVEL), Line((at[1], there), _LEVEL)
+    return ended(plate, lines, side, facet)
 
 
 def _plumb(lies: Segment, skew: float, away: float) -> Facet:
@@ -138,30 +124,10 @@ def _plumb(lies: Segment, skew: float, away: float) -> Facet:
     return msgspec.structs.replace(facet, face_up="any") if facet.is_square else facet
 
 
-def _courses(outline: Course) -> tuple[Course, Course]:
-    """The underside and the top of a plate, both from left to right."""
-    half = len(outline) // 2
-    return outline[:half], tuple(reversed(outline[half:]))
-
-
-def _ended_course(course: Course, x: float, side: Side) -> Course:
-    """A course ended at x; it goes on straight where it is too short."""
-    end = (x, _height(course, x))
-    if side is Side.LEFT:
-        return (end, *(p for p in course[1:] if p[0] > x), *(() if course[-1][0] > x else (end,)))
-    return (*(() if course[0][0] < x else (end,)), *(p for p in course[:-1] if p[0] < x), end)
-
-
-def _height(course: Course, x: float) -> float:
-    """The height of a course at x, mm; its ends go on straight."""
-    pairs = list(pairwise(course))
-    (x0, y0), (x1, y1) = next((p for p in pairs if x <= p[1][0]), pairs[-1])
-    return y0 + (y1 - y0) * ((x - x0) / (x1 - x0))
-
-
-def _length(course: Course) -> float:
-    """The length of a course, mm."""
-    return sum(math.dist(a, b) for a, b in pairwise(course))
+def _slope_at(course: Course, x: float) -> float:
+    """Rise over run of a course at x; its ends go on straight."""
+    (x0, y0), (x1, y1) = stretch_at(course, x)
+    return (y1 - y0) / (x1 - x0)
 
 
 def _slope(course: Course) -> float:
@@ -172,7 +138,7 @@ def _slope(course: Course) -> float:
 
 def _stretch(plate: Member) -> float:
     """The length along a plate for every mm along the floor."""
-    return math.hypot(1.0, _slope(_courses(plate.near)[0]))
+    return math.hypot(1.0, _slope(underside(plate)))
 
 
 def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:
@@ -180,12 +146,10 @@ def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:
     parts = pieces.get(mark.plate)
     if not parts or mark.along_top is None:
         return mark
-    # Where a stud stands in the purlin there is no plate: its mark stays with the first piece.
-    first = parts[0] if mark.origin is Side.LEFT else parts[-1]
-    here = (p for p in parts if p.left - CLEAR <= mark.x <= p.right + CLEAR)
-    piece = next(here, first)
-    end = _courses(piece.near)[0][0 if mark.origin is Side.LEFT else -1][0]
-    begins = mark.along_top - abs(mark.x - end) * _stretch(piece)
+    piece = piece_of(mark, parts)
+    course = underside(piece)
+    end = course[0 if mark.origin is Side.LEFT else -1][0]
+    begins = mark.along_top - abs(length_along(course, mark.x) - length_along(course, end))
     begins = 0.0 if abs(begins) < CLEAR else begins
     return msgspec.structs.replace(mark, plate=piece.key, begins=begins)
 

@@ -5,34 +5,54 @@ import math
 import msgspec
 
 from core.framing import keys
-from core.framing.bending import bent, runs
+from core.framing.bending import BENDS, bends, bent, runs
 from core.framing.cuts import plate_facet
-from core.framing.member import XY, Facet, Member, Role
-from core.model import Wall
-from core.roof import RoofLine, Segment, lowered, underside
-from core.roof.line import TOUCH
+from core.framing.member import SQUARE_WITHIN, XY, Facet, Member, Role
+from core.framing.plate_section import ripped
+from core.model import PlateJoint, PlateLie, PlateRules, Wall
+from core.roof import RoofLine, Segment, level_line, lowered, underside
+from core.roof.line import TOUCH, Joint, never
+
+NO_RULES = PlateRules()
+"""Nothing stated of how plates are made up."""
 
 Slab = tuple[Segment, Segment]
 """The top and the underside of a plate on one face of the wall."""
 
 
-def plates_underside(wall: Wall, line: RoofLine) -> RoofLine:
+def nailed_under(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[RoofLine, RoofLine]:
+    """The lines that the top plates lie under, over face A and over the far face.
+
+    These are the roof lines, or for a level plate the line that its eave-side corner just clears.
+    """
+    if not wall.top_plate.is_level:
+        return near, far
+    beyond = max(wall.top_plate.timber.width.mm - wall.stud.width.mm, 0.0)
+    level = level_line(near, far, beyond)
+    return level, level
+
+
+def plates_underside(wall: Wall, line: RoofLine, rules: PlateRules = NO_RULES) -> RoofLine:
     """The line that studs reach: the underside of all top plates nailed up under `line`."""
-    return underside(line, wall.top_plate.count * wall.top_plate.timber.thickness.mm)
+    thickness = wall.top_plate.count * wall.top_plate.timber.thickness.mm
+    return underside(line, thickness, plumb=_plumb(wall, rules))
 
 
-def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
+def top_plates(
+    wall: Wall, near: RoofLine, far: RoofLine, rules: PlateRules = NO_RULES
+) -> tuple[Member, ...]:
     """The top plates under the roof lines of face A and of the far face, the uppermost layer first.
 
     One plate for each segment over face A, or for several that it can bend along. Ends are cut
     plumb at the wall's ends and at steps; where two slopes meet, both plates are cut along the
     plane that halves the angle between them: it runs from the break of the roof line to the break
-    of the undersides, on both faces.
+    of the undersides, on both faces. Where plumb joints are stated, both are cut plumb there
+    instead.
     """
     plates = []
     for layer in range(wall.top_plate.count):
-        on_near, on_far = (_slabs(wall, line, layer) for line in (near, far))
-        for number, run in enumerate(runs(near)):
+        on_near, on_far = (_slabs(wall, line, layer, rules) for line in (near, far))
+        for number, run in enumerate(runs(near, _roll(wall))):
             key, pieces = keys.top(wall.letter, number, layer), []
             for index in run:
                 if (slab := on_near[index]) is not None:
@@ -43,14 +63,26 @@ def top_plates(wall: Wall, near: RoofLine, far: RoofLine) -> tuple[Member, ...]:
     return tuple(plates)
 
 
-def _slabs(wall: Wall, line: RoofLine, layer: int) -> tuple[Slab | None, ...]:
+def _slabs(wall: Wall, line: RoofLine, layer: int, rules: PlateRules) -> tuple[Slab | None, ...]:
     """The top and the underside of a layer of plates, for each segment of the roof line."""
     thickness = wall.top_plate.timber.thickness.mm
-    lines = (lowered(line, layer * thickness), lowered(line, (layer + 1) * thickness))
+    lines = (lowered(line, n * thickness, plumb=_plumb(wall, rules)) for n in (layer, layer + 1))
     return tuple(
         None if above is None or below is None else (above, below)
         for above, below in zip(*lines, strict=True)
     )
+
+
+def _plumb(wall: Wall, rules: PlateRules) -> Joint:
+    """Between which neighbours plates are joined plumb: at most where no plate runs on."""
+    if rules.joint is not PlateJoint.PLUMB:
+        return never
+    return lambda a, b: not bends(a, b, _roll(wall))
+
+
+def _roll(wall: Wall) -> float:
+    """How far a plate may roll about its length: edges ripped at one angle fit one tilt."""
+    return SQUARE_WITHIN if wall.top_plate.lie is PlateLie.RIPPED else BENDS
 
 
 def _behind(
@@ -92,6 +124,7 @@ def _plate(key: str, wall: Wall, slab: Slab, behind: Slab) -> Member:
         overall=_extent((*near, *far), slab[1].along),
         first_cut=_end_cut(slab[1], near[0], near[3], far[0], away),
         last_cut=_end_cut(slab[1], near[1], near[2], far[1], away),
+        rip=ripped(wall, slab[1]),
     )
 
 

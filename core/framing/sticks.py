@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from core.framing.cuts import foot_facet, stud_facet
+from core.framing.cuts import foot_facet, top_facets
 from core.framing.member import SQUARE, XY, Member, Role
 from core.model import Timber
 from core.roof import RoofLine, Segment
@@ -56,7 +56,7 @@ def standing(
         short_point=short,
         overall=max(heights) - min(heights),
         first_cut=first_cut,
-        last_cut=tuple(stud_facet(segment) for segment in spans[0]),
+        last_cut=top_facets(spans),
     )
 
 

@@ -1,5 +1,7 @@
 """The one pipeline: a project and a site record in, results out."""
 
+import msgspec
+
 from core.checks import (
     Caution,
     Severity,
@@ -19,6 +21,7 @@ from core.framing import (
     footprints,
     frame_on_rafters,
     frame_wall,
+    in_pieces,
     labels,
     marks,
     meetings,
@@ -29,7 +32,7 @@ from core.framing import (
 )
 from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
-from core.model import Point, Project, Room, SiteRecord, StandsOn, Timber, Wall
+from core.model import PlateRules, Point, Project, Room, SiteRecord, StandsOn, Timber, Wall
 from core.roof import Roof, RoofLine, corrected, differences, roof_heights, roof_of, survey
 from core.wording import message
 
@@ -118,7 +121,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
     boxes = place_boxes(wall, frame)
     named = labels(wall.letter, frame.members, dict(inputs.printed))
     cautions = (
-        *wall_cautions(wall, inputs.near, inputs.far, frame, boxes),
+        *wall_cautions(wall, inputs.near, inputs.far, frame, boxes, inputs.habits),
         *rafter_cautions(wall),
         *purlin_cautions(wall, passed, inputs.inside),
         *clear_cautions(wall, inputs.kept_clear),
@@ -133,16 +136,19 @@ def wall_result(inputs: WallInputs) -> WallResult:
 
 
 def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
-    """The wall's frame and marks, its plates cut at the purlins that pass through it."""
+    """The wall's frame and marks, its plates cut at purlins and then in pieces of their stock."""
     wall, habits = inputs.wall, inputs.habits
+    rules = habits.plates or PlateRules()
     below: tuple[Mark, ...] = ()
     if inputs.foot is None:
-        frame = frame_wall(wall, *roof, inputs.around)
+        frame = frame_wall(wall, *roof, inputs.around, rules)
     else:
-        frame = frame_on_rafters(wall, roof, inputs.foot)
+        frame = frame_on_rafters(wall, roof, inputs.foot, rules)
         below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
     made = marks(wall, frame, habits.line_edge, habits.letters)
-    return pass_purlins(wall, frame, (*below, *made), inputs.crossings)
+    passed = pass_purlins(wall, frame, (*below, *made), inputs.crossings)
+    frame, made = in_pieces(passed.frame, passed.marks, rules)
+    return msgspec.structs.replace(passed, frame=frame, marks=made)
 
 
 def _ground(wall: Wall) -> Ground:

@@ -12,6 +12,7 @@ from core.model.nailed import (
     RafterBacking,
     WallFace,
 )
+from core.model.plates import PlateJoint, PlateRules
 from core.model.project import Project, next_letter
 from core.model.roof_parts import (
     ClearKind,
@@ -26,6 +27,7 @@ from core.model.roof_parts import (
 )
 from core.model.room import Point, Rafter, RidgeBeam, Room
 from core.model.rules import DoubledStud, Near, WallRules, usual_board
+from core.model.saw import USUAL_SAW, Saw
 from core.model.side import Side
 from core.model.site import PrintedLabel, SiteRecord
 from core.model.timber import Timber
@@ -39,12 +41,14 @@ from core.model.wall import (
     MovedStud,
     Opening,
     OpeningKind,
+    PlateLie,
     StandsOn,
     TopPlate,
     Wall,
 )
 
 __all__ = [
+    "USUAL_SAW",
     "AddedStud",
     "Blocking",
     "Box",
@@ -74,6 +78,9 @@ __all__ = [
     "OpeningKind",
     "Passing",
     "PitchBreak",
+    "PlateJoint",
+    "PlateLie",
+    "PlateRules",
     "Point",
     "PrintedLabel",
     "Project",
@@ -82,6 +89,7 @@ __all__ = [
     "RafterBacking",
     "RidgeBeam",
     "Room",
+    "Saw",
     "Side",
     "SiteRecord",
     "Slope",

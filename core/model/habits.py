@@ -5,6 +5,8 @@ import enum
 import msgspec
 
 from core.lengths import System, Tape
+from core.model.plates import PlateRules
+from core.model.saw import Saw
 
 
 class LineEdge(enum.Enum):
@@ -29,8 +31,13 @@ class Letters(msgspec.Struct, frozen=True):
 
 
 class Habits(msgspec.Struct, frozen=True):
-    """How this person measures and marks."""
+    """How this person measures, marks, saws and makes up plates.
+
+    `saw` is the usual one unless it is stated.
+    """
 
     tape: Tape = Tape.usual(System.INCH)
     line_edge: LineEdge = LineEdge.NEAR
     letters: Letters = Letters()
+    saw: Saw | None = None
+    plates: PlateRules | None = None

@@ -29,11 +29,29 @@ class StandsOn(enum.Enum):
     BESIDE_RAFTERS = "beside rafters"
 
 
+class PlateLie(enum.Enum):
+    """How a top plate lies under a roof that slopes through the wall's thickness.
+
+    Not stated, it lies tilted against the roof with square edges, its uphill edge flush with the
+    studs. RIPPED: tilted, both edges ripped plumb and flush with the studs' faces. LEVEL: level,
+    its eave-side corner just clear of the roof, so that studs are cut square through the wall.
+    """
+
+    RIPPED = "ripped"
+    LEVEL = "level"
+
+
 class TopPlate(msgspec.Struct, frozen=True):
-    """The top plate: its cross-section, and how many lie one under the other (0 to 2)."""
+    """The top plate: its cross-section, how many lie one under the other (0 to 2), and how."""
 
     timber: Timber
     count: int = 1
+    lie: PlateLie | None = None
+
+    @property
+    def is_level(self) -> bool:
+        """Whether it lies level through the wall under any roof; no plate lies no way at all."""
+        return self.count > 0 and self.lie is PlateLie.LEVEL
 
 
 class Layout(msgspec.Struct, frozen=True):

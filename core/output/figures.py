@@ -14,17 +14,23 @@ from core.framing import (
     Member,
     PlacedBox,
     PlacedOpening,
+    PlateSection,
+    Rip,
+    Setting,
     Tried,
     bare_marks,
     keys,
+    rip_setting,
+    saw_setting,
 )
 from core.job import Results, WallResult
-from core.model import Leaf, Opening, Wall
+from core.model import USUAL_SAW, Leaf, Opening, Saw, Wall
 from core.output.figures_form import (
     BareMarkFigures,
     BoxFigures,
     CautionFigures,
     CrossingFigures,
+    EdgeFigures,
     FacetFigures,
     Figures,
     LeafFigures,
@@ -34,7 +40,10 @@ from core.output.figures_form import (
     MemberFigures,
     Nothing,
     OpeningFigures,
+    PlateSectionFigures,
     ReadingFigures,
+    RipFigures,
+    SawFigures,
     WallFigures,
 )
 from core.output.figures_site import raising_figures
@@ -80,7 +89,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
 
 def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures:
     wall, line, frame = result.wall, result.inputs.near, result.frame
-    labels = result.label_of
+    labels, saw = result.label_of, result.inputs.habits.saw or USUAL_SAW
     return WallFigures(
         name=wall.name,
         letter=wall.letter,
@@ -89,7 +98,8 @@ def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures
         floor_line=_points(floor_line(wall).points() if wall.run else ()),
         measured=_measured(result.survey),
         measured_studs=tuple(_tried(tried) for tried in frame.measured) if frame else (),
-        members=tuple(_member(m, labels[m.key]) for m in frame.members) if frame else (),
+        members=tuple(_member(m, labels[m.key], saw) for m in frame.members) if frame else (),
+        plate_sections=tuple(_section(s) for s in frame.sections) if frame else (),
         marks=tuple(_mark(mark) for mark in result.marks),
         bare_marks=tuple(map(_bare, bare_marks(wall, frame))) if frame else (),
         openings=_openings(wall, frame.openings if frame else ()),
@@ -130,7 +140,7 @@ def _tried(tried: Tried) -> MeasuredStudFigures:
     )
 
 
-def _member(member: Member, label: str) -> MemberFigures:
+def _member(member: Member, label: str, saw: Saw) -> MemberFigures:
     near_left, near_right, far_left, far_right = (_exact(edge) for edge in member.edges)
     return MemberFigures(
         key=member.key,
@@ -145,18 +155,54 @@ def _member(member: Member, label: str) -> MemberFigures:
         long_point=_exact(member.long_point),
         short_point=_exact(member.short_point),
         overall=_exact(member.overall),
-        top_cut=tuple(_facet(facet) for facet in member.last_cut),
-        bottom_cut=tuple(_facet(facet) for facet in member.first_cut),
+        top_cut=tuple(_facet(facet, saw) for facet in member.last_cut),
+        bottom_cut=tuple(_facet(facet, saw) for facet in member.first_cut),
         near=_points(member.near),
         far=_points(member.far),
+        rip=_rip(member.rip, saw),
     )
 
 
-def _facet(facet: Facet) -> FacetFigures:
+def _rip(rip: Rip | None, saw: Saw) -> RipFigures | None:
+    if rip is None:
+        return None
+    return RipFigures(
+        width=_exact(rip.width),
+        bevel=_exact(math.degrees(rip.bevel)),
+        saw=_setting(rip_setting(rip, saw)),
+    )
+
+
+def _section(section: PlateSection) -> PlateSectionFigures:
+    near, far = (
+        EdgeFigures(_exact(e.underside), _exact(e.top)) for e in (section.near, section.far)
+    )
+    return PlateSectionFigures(
+        left=_exact(section.left),
+        right=_exact(section.right),
+        lie=section.lie,
+        tilt=_exact(math.degrees(section.tilt)),
+        near_edge=near,
+        far_edge=far,
+        need=_exact(section.need),
+        have=_exact(section.have),
+    )
+
+
+def _facet(facet: Facet, saw: Saw) -> FacetFigures:
     return FacetFigures(
         bevel=_exact(math.degrees(facet.bevel)),
         mitre=_exact(math.degrees(facet.mitre)),
         face_up=facet.face_up,
+        saw=_setting(saw_setting(facet, saw)),
+    )
+
+
+def _setting(setting: Setting) -> SawFigures:
+    return SawFigures(
+        way=setting.way,
+        bevel=_exact(math.degrees(setting.bevel)),
+        mitre=_exact(math.degrees(setting.mitre)),
     )
 
 

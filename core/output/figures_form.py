@@ -9,8 +9,8 @@ import msgspec
 from msgspec import Meta
 
 from core.checks import Severity
-from core.framing import Role, Why
-from core.model import BoxHeight, OpeningKind, Side, Swing, WallFace
+from core.framing import Role, Way, Why
+from core.model import BoxHeight, OpeningKind, PlateLie, Side, Swing, WallFace
 from core.output.figures_site_form import RaisingFigures
 
 Key = Annotated[str, Meta(description="The lasting key of what is meant, a path from the wall.")]
@@ -29,6 +29,20 @@ Outline = Annotated[
 
 class _Part(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A part of the figures; it has no keys but those described."""
+
+
+class SawFigures(_Part, frozen=True):
+    """How a piece is held and what the saw is set to, within the stops stated for it."""
+
+    way: Annotated[
+        Way,
+        Meta(
+            description="flat on the wide face along the fence; on edge along it; square: along a"
+            " block clamped square to the fence, flat or on edge; or by hand."
+        ),
+    ]
+    bevel: Annotated[float, Meta(description="Degrees that the blade is tilted, from 0 up.")]
+    mitre: Annotated[float, Meta(description="Degrees that the saw is swung, from 0 up.")]
 
 
 class FacetFigures(_Part, frozen=True):
@@ -55,6 +69,23 @@ class FacetFigures(_Part, frozen=True):
             " underside, or any."
         ),
     ]
+    saw: SawFigures
+
+
+class RipFigures(_Part, frozen=True):
+    """How a plate is ripped so that both its edges are plumb."""
+
+    width: Annotated[
+        float, Meta(description="The width of each broad face, square to the plate's run, mm.")
+    ]
+    bevel: Annotated[
+        float,
+        Meta(
+            description="Degrees that the blade is tilted from square; positive where the plate"
+            " rises away from face A."
+        ),
+    ]
+    saw: SawFigures
 
 
 class MemberFigures(_Part, frozen=True):
@@ -98,6 +129,39 @@ class MemberFigures(_Part, frozen=True):
     ]
     near: Annotated[Outline, Meta(description="The outline on face A, mm.")]
     far: Annotated[Outline, Meta(description="The outline on the far face, mm.")]
+    rip: Annotated[
+        RipFigures | None,
+        Meta(description="How its edges are ripped plumb; null where they are square."),
+    ]
+
+
+class EdgeFigures(_Part, frozen=True):
+    """How far an edge of a plate stands proud of the studs' face, mm; less than 0 is short."""
+
+    underside: Mm
+    top: Mm
+
+
+class PlateSectionFigures(_Part, frozen=True):
+    """How the top plates lie under a plane that slopes through the wall."""
+
+    left: Annotated[float, Meta(description="x where the plane begins over face A, mm.")]
+    right: Annotated[float, Meta(description="x where it ends, mm.")]
+    lie: Annotated[
+        PlateLie | None,
+        Meta(description="How the plates lie; null for tilted with square edges."),
+    ]
+    tilt: Annotated[
+        float,
+        Meta(
+            description="Degrees that the roof slopes square to the plates' run; positive where it"
+            " rises away from face A."
+        ),
+    ]
+    near_edge: Annotated[EdgeFigures, Meta(description="The edge at face A, lowest plate.")]
+    far_edge: Annotated[EdgeFigures, Meta(description="The edge at the far face, lowest plate.")]
+    need: Annotated[float, Meta(description="The least width of stock for these plates, mm.")]
+    have: Annotated[float, Meta(description="The width of the stock stated, mm.")]
 
 
 class MarkFigures(_Part, frozen=True, rename={"origin": "from"}):
@@ -277,6 +341,10 @@ class WallFigures(_Part, frozen=True):
     ]
     measured_studs: tuple[MeasuredStudFigures, ...]
     members: tuple[MemberFigures, ...]
+    plate_sections: Annotated[
+        tuple[PlateSectionFigures, ...],
+        Meta(description="How the top plates lie; none where the roof is level through the wall."),
+    ]
     marks: tuple[MarkFigures, ...]
     bare_marks: Annotated[
         tuple[BareMarkFigures, ...],

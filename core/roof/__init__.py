@@ -1,6 +1,7 @@
 """Roof planes over the room, and the line that each wall has overhead."""
 
 from core.roof.below import below
+from core.roof.level import level_line
 from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
 from core.roof.parts import stands_in_wing
@@ -26,6 +27,7 @@ __all__ = [
     "differences",
     "floor_line",
     "inside_purlin",
+    "level_line",
     "lowered",
     "rafters_of",
     "ridge",

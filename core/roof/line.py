@@ -5,6 +5,7 @@ segment one plane is overhead, y = height + along*x + across*d.
 """
 
 import math
+from collections.abc import Callable
 from itertools import combinations, pairwise
 
 import msgspec
@@ -94,6 +95,15 @@ class RoofLine(msgspec.Struct, frozen=True):
         return [self.segments[0] if x < self.segments[0].left else self.segments[-1]]
 
 
+Joint = Callable[[Segment, Segment], bool]
+"""Whether plates under two neighbouring segments are joined in one way or another."""
+
+
+def never(_left: Segment, _right: Segment) -> bool:
+    """No, whatever the neighbours."""
+    return False
+
+
 def roof_line(roof: Roof, start: Plan, end: Plan, toward: float = 0.0) -> RoofLine:
     """The roof line along the plan line from `start` to `end`.
 
@@ -115,29 +125,44 @@ def roof_line(roof: Roof, start: Plan, end: Plan, toward: float = 0.0) -> RoofLi
         if plane is None:
             raise ValueError("there is no roof over part of this wall")
         height, along = plane.at(start), plane.toward(direction)
-        _append(segments, Segment(left, right, height, along, plane.toward(away)))
+        append(segments, Segment(left, right, height, along, plane.toward(away)))
     return RoofLine(tuple(segments))
 
 
-def underside(line: RoofLine, thickness: float) -> RoofLine:
+def underside(line: RoofLine, thickness: float, *, plumb: Joint = never) -> RoofLine:
     """The line of the underside of a plate `thickness` thick (mm) nailed up under `line`.
 
     Each plane comes down by its plate's vertical thickness, thickness times secant; where unlike
-    slopes meet, the undersides therefore meet at another x than the roof line.
+    slopes meet, the undersides therefore meet at another x than the roof line. Between neighbours
+    that are `plumb` the plates butt plumb under its break, and unlike undersides leave a step.
     """
-    return RoofLine(tuple(s for s in lowered(line, thickness) if s is not None))
+    return RoofLine(tuple(s for s in lowered(line, thickness, plumb=plumb) if s is not None))
 
 
-def lowered(line: RoofLine, thickness: float) -> tuple[Segment | None, ...]:
+def lowered(
+    line: RoofLine, thickness: float, *, plumb: Joint = never
+) -> tuple[Segment | None, ...]:
     """The segments of `underside`, one for each of `line`; None where neighbours swallow one.
 
     At a vertical step the plates end plumb and the break stays where it is.
     """
-    down = [_down(s, thickness) for s in line.segments]
+    return dropped(line, lambda s: thickness * s.secant, plumb)
+
+
+def dropped(
+    line: RoofLine, drop: Callable[[Segment], float], plumb: Joint = never
+) -> tuple[Segment | None, ...]:
+    """The segments of `line` each brought down by its own `drop` (mm), meeting at their new breaks.
+
+    Neighbours that are `plumb` keep their break. None where neighbours swallow one.
+    """
+    down = [msgspec.structs.replace(s, height=s.height - drop(s)) for s in line.segments]
     kept = list(range(len(down)))
     while True:
         for i, j in pairwise(kept):
-            x = _break(line.segments[i], line.segments[j], down[i], down[j])
+            a, b = line.segments[i], line.segments[j]
+            kept_break = a.right == b.left and plumb(a, b)
+            x = a.right if kept_break else _break(a, b, down[i], down[j])
             down[i] = msgspec.structs.replace(down[i], right=x)
             down[j] = msgspec.structs.replace(down[j], left=x)
         gone = [i for i in kept if down[i].right - down[i].left <= TOUCH]
@@ -198,7 +223,7 @@ def _step(start: Plan, direction: Plan, x: float) -> Plan:
     return (start[0] + x * direction[0], start[1] + x * direction[1])
 
 
-def _append(segments: list[Segment], new: Segment) -> None:
+def append(segments: list[Segment], new: Segment) -> None:
     """Add a segment, or lengthen the last one where the same plane goes on."""
     if segments and _same_plane(segments[-1], new):
         segments[-1] = msgspec.structs.replace(segments[-1], right=new.right)
@@ -208,11 +233,6 @@ def _append(segments: list[Segment], new: Segment) -> None:
 
 def _same_plane(a: Segment, b: Segment) -> bool:
     return (a.height, a.along, a.across) == (b.height, b.along, b.across)
-
-
-def _down(segment: Segment, thickness: float) -> Segment:
-    height = segment.height - thickness * segment.secant
-    return msgspec.structs.replace(segment, height=height)
 
 
 def _break(a: Segment, b: Segment, a_down: Segment, b_down: Segment) -> float:
@@ -238,5 +258,5 @@ def _lowest_of(over: tuple[Segment, ...], left: float, right: float) -> tuple[Se
     lowest: list[Segment] = []
     for a_x, b_x in pairwise(inside):
         low = min(over, key=lambda s: s.at((a_x + b_x) / 2))
-        _append(lowest, msgspec.structs.replace(low, left=a_x, right=b_x))
+        append(lowest, msgspec.structs.replace(low, left=a_x, right=b_x))
     return tuple(lowest)

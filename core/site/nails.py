@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 import msgspec
 
-from core.framing import Frame, Member, Role
+from core.framing import Frame, Member, Role, keys
 from core.model import Joint, Nailing, OpeningKind, Wall
 from core.wording import Message, message
 
@@ -159,8 +159,8 @@ def _under_plates(member: Member, frame: Frame) -> bool:
 
 
 def _lower_layer(plate: Member) -> bool:
-    """Whether a top plate hangs under another; its key ends in its layer from the roof down."""
-    return not plate.key.endswith("/1")
+    """Whether a top plate hangs under another."""
+    return not keys.is_uppermost(plate.key)
 
 
 def _floor_stretches(wall: Wall, frame: Frame) -> list[float]:

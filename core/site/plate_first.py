@@ -2,7 +2,7 @@
 
 import msgspec
 
-from core.framing import Frame, Member, Role
+from core.framing import Frame, Member, Role, keys
 from core.roof import Part, Plane
 from core.site.outline import top_places
 from core.site.surroundings import Surroundings
@@ -16,7 +16,8 @@ def under_the_upper_plate(around: Surroundings, frame: Frame) -> tuple[Swing, Sw
     None with a single top plate, and where the wall was framed to a line measured on site: the
     plate up there then follows no plane of the stated roof.
     """
-    upper = [m for m in frame.members if m.role is Role.TOP_PLATE and _is_upper(m)]
+    plates = [m for m in frame.members if m.role is Role.TOP_PLATE]
+    upper = [m for m in plates if keys.is_uppermost(m.key)]
     lower = tuple(m for m in frame.members if m not in upper)
     if around.wall.top_plate.count < 2 or not upper:
         return None
@@ -29,11 +30,6 @@ def under_the_upper_plate(around: Surroundings, frame: Frame) -> tuple[Swing, Sw
     points = tuple((place, 0.0) for place in places)
     near, far = (swing(beneath, points, laid) for laid in Laid)
     return near, far
-
-
-def _is_upper(plate: Member) -> bool:
-    """Whether a plate is of the uppermost layer; its key ends in its layer from the roof down."""
-    return plate.key.endswith("/1")
 
 
 def _as_ceiling(around: Surroundings, plate: Member) -> Part:

@@ -56,6 +56,9 @@ STUD_MM: Final = (10.0, 150.0)
 PART_MM: Final = 1000.0
 """The most that a stick of timber, a box or hung board measures across: 1 m."""
 
+PLATE_STOCK_MM: Final = 600.0
+"""The shortest stock that plates are made of."""
+
 TOP_PLATES: Final = 2
 """The most top plates, one under the other."""
 

@@ -14,6 +14,7 @@ from core.roof import stands_in_wing
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
+from core.storage.sense_habits import plate_rules
 from core.storage.sense_nailed import rafter_places
 from core.storage.sense_nailing import nailing_faults
 from core.storage.sense_roof import roof_parts_faults
@@ -37,6 +38,8 @@ def project_faults(project: Project) -> Iterator[Fault]:
         yield from end_in_room(wall.right_end, project.room, f"{place}.right_end")
     yield from pencil_letters(project.habits.letters, "project.habits.letters")
     yield from nailing_faults(project.nailing, "project.nailing")
+    if project.habits.plates is not None:
+        yield from plate_rules(project.habits.plates, "project.habits.plates")
 
 
 def room_faults(room: Room, place: str) -> Iterator[Fault]:

@@ -33,9 +33,12 @@ OF_THE_WALL = [
     "nailed",
     "raising",
     "nails",
+    "plates",
     "room",
     "roof_parts",
     "habits",
+    "plate_rules",
+    "saw",
 ]
 
 
@@ -45,7 +48,7 @@ def shown(held: Held) -> list[str]:
 
 
 def _outer(held: Held, name: str) -> QWidget:
-    form: QWidget = getattr(held, name)
+    form: QWidget = getattr(held, name.replace("-", "_"))
     parent = form.parentWidget()
     return parent if isinstance(parent, Section) else form
 
@@ -80,7 +83,7 @@ def test_the_numbers_are_said_to_those_who_listen(desk: Desk, held: Held) -> Non
 def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
     held = Held(desk_of(msgspec.structs.replace(loft(), walls=())))
     qtbot.addWidget(held)
-    assert shown(held) == ["room", "roof_parts", "habits"]
+    assert shown(held) == ["room", "roof_parts", "habits", "plate_rules", "saw"]
     assert held.numbers.isHidden()
 
 

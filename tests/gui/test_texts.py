@@ -10,10 +10,20 @@ from pathlib import Path
 import pytest
 
 import gui
-from core.framing import Role, Why
+from core.framing import Role, Way, Why
 from core.framing.moving import Snap
 from core.lengths import System
-from core.model import BoxHeight, HeaderKind, LineEdge, Near, OpeningKind, Side, Swing
+from core.model import (
+    BoxHeight,
+    HeaderKind,
+    LineEdge,
+    Near,
+    OpeningKind,
+    PlateJoint,
+    PlateLie,
+    Side,
+    Swing,
+)
 from core.wording import CATALOGUES, texts
 from gui.panels.habits import _STEPS
 
@@ -33,6 +43,10 @@ MADE = {
     *(f"height.{to}" for to in _dashed(BoxHeight)),
     *(f"held.height-{to}" for to in _dashed(BoxHeight)),
     *(f"edge.{edge}" for edge in _dashed(LineEdge)),
+    *(f"lie.{lie}" for lie in _dashed(PlateLie)),
+    *(f"saw.{way}" for way in _dashed(Way) if way != "flat"),
+    *(f"joint.{joint}" for joint in _dashed(PlateJoint)),
+    *(f"{part}.{name}" for part in ("heading", "field") for name in ("longest", "lap")),
     *(f"side.{side}" for side in _dashed(Side)),
     *(f"end.{side}" for side in _dashed(Side)),
     *(f"heading.{side}-slope" for side in _dashed(Side)),

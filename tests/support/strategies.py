@@ -34,6 +34,9 @@ from core.model import (
     Near,
     Opening,
     OpeningKind,
+    PlateJoint,
+    PlateLie,
+    PlateRules,
     Point,
     PrintedLabel,
     Project,
@@ -41,6 +44,7 @@ from core.model import (
     RafterBacking,
     RidgeBeam,
     Room,
+    Saw,
     Side,
     SiteRecord,
     Slope,
@@ -131,7 +135,7 @@ def walls(draw: st.DrawFn, room: Room, system: System = System.INCH, letter: str
         right_end=right,
         stud=draw(timbers(system)),
         sole_plate=draw(timbers(system)),
-        top_plate=TopPlate(draw(timbers(system)), draw(st.integers(0, 2))),
+        top_plate=draw(_top_plates(system)),
         layout=draw(_layouts(system)),
         stands_on=draw(st.sampled_from([None, None, None, *StandsOn])),
     )
@@ -165,6 +169,11 @@ def ruled(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
         rules=draw(st.none() | rules),
         doubled=(doubled,) if draw(st.booleans()) else (),
     )
+
+
+def _top_plates(system: System) -> st.SearchStrategy[TopPlate]:
+    lies = st.none() | st.sampled_from(PlateLie)
+    return st.builds(TopPlate, timbers(system), st.integers(0, 2), lies)
 
 
 @st.composite
@@ -401,4 +410,16 @@ def _habits() -> st.SearchStrategy[Habits]:
     halves = Tape(System.METRIC, Length(0.5))
     tapes = st.sampled_from([*map(Tape.usual, System), sixteenths, eighths, halves])
     letters = st.sampled_from([Letters(), Letters(stud="S", trimmer="J")])
-    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters)
+    saws = st.none() | st.builds(Saw, pitches(), pitches())
+    rules = st.none() | _plate_rules()
+    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws, rules)
+
+
+@st.composite
+def _plate_rules(draw: st.DrawFn) -> PlateRules:
+    system = draw(SYSTEMS)
+    return PlateRules(
+        draw(st.none() | lengths(1200, 6000, system)),
+        draw(st.none() | lengths(0, 1200, system)),
+        draw(st.none() | st.sampled_from(PlateJoint)),
+    )

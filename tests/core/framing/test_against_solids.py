@@ -70,10 +70,10 @@ def test_the_saw_is_set_to_the_plane_overhead(data: st.DataObject) -> None:
     room = data.draw(rooms())
     wall = data.draw(bare_walls(room))
     where = solids.stand(wall)
-    over = solids.overhead(room, where, 0.0)
+    over = {d: solids.overhead(room, where, d) for d in (0.0, wall.stud.width.mm)}
     for stud in studs(worked_out(room, wall)):
-        ends = (stud.left + 1e-3, stud.right - 1e-3)
-        planes = {solids.lowest_here(over, where, (x, 0.0), plate_thickness(wall)) for x in ends}
+        corners = [(x, d) for d in over for x in (stud.left + 1e-3, stud.right - 1e-3)]
+        planes = {solids.lowest_here(over[c[1]], where, c, plate_thickness(wall)) for c in corners}
         if len(planes) == 1:
             (cut,) = stud.last_cut
             plane = planes.pop()

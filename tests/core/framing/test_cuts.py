@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.framing.cuts import Direction, plate_facet, stud_facet
+from core.framing.cuts import Direction, plate_facet, stud_facet, top_facets
 from core.framing.member import Facet
 from core.roof import Segment
 
@@ -101,3 +101,26 @@ def test_plate(
 )
 def test_sawn_square_within_half_a_degree(bevel: float, mitre: float, square: bool) -> None:
     assert Facet(math.radians(bevel), math.radians(mitre), "any").is_square is square
+
+
+def test_a_break_aslant_over_a_stud_makes_a_facet_that_one_face_alone_shows() -> None:
+    # A stud from x = 0 to 38. Over face A the falling plane alone, over the far face the ceiling to
+    # x = 20 and then that plane, its slopes a floating point's breadth off.
+    falling = (-0.75, 0.5)
+    near = (Segment(0.0, 38.0, 2400.0, *falling),)
+    far = (
+        Segment(0.0, 20.0, 2400.0, 0.0, 0.0),
+        Segment(20.0, 38.0, 2415.0, -0.75 + 1e-13, 0.5),
+    )
+    wanted = [(0.0, 0.0), degrees(stud_facet(under(*falling)))]
+    assert [degrees(f) for f in top_facets((near, far))] == wanted
+    assert [degrees(f) for f in top_facets((far, near))] == wanted
+    assert [degrees(f) for f in top_facets((near, near))] == wanted[1:]
+
+
+def test_planes_that_each_cover_a_whole_face_go_from_left_to_right_too() -> None:
+    # The ridge runs aslant from one side of the stud to the other, all of it behind face A.
+    rising, falling = (Segment(0.0, 38.0, 2400.0, along, 0.3) for along in (0.75, -0.75))
+    wanted = [degrees(stud_facet(s)) for s in (rising, falling)]
+    for faces in (((rising,), (falling,)), ((falling,), (rising,))):
+        assert [degrees(f) for f in top_facets(faces)] == wanted

@@ -7,19 +7,33 @@ from itertools import combinations
 
 import msgspec
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, example, given
 from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
 from core.framing import Facet, Member, Role
 from core.job import Memo, WallResult, work_out
 from core.lengths import Length, System
-from core.model import LineEdge, Project, Room, SiteRecord, Wall
+from core.model import LineEdge, PlateLie, Project, Room, SiteRecord, Wall
 from core.roof import RoofLine
 from wall_cases import housed, mirrored_room, mirrored_wall, whole
-from walls import Pair, result
+from walls import UK, Pair, at_degrees, result
 
-HOUSED = housed()
+
+def _with_plates(case: tuple[Room, Wall], lie: PlateLie | None) -> tuple[Room, Wall]:
+    room, wall = case
+    top_plate = msgspec.structs.replace(wall.top_plate, lie=lie)
+    return room, msgspec.structs.replace(wall, top_plate=top_plate)
+
+
+def _aslant() -> tuple[Room, Wall]:
+    """A ridge that crosses a stud from one side to the other between its faces."""
+    room = UK.room(3675, (1873, at_degrees(30)), (300, at_degrees(52)), length=9000)
+    ends = ((1301.0, 1000.0), (1765.569155239859, 1464.569155239859))
+    return room, UK.wall(*ends, spacing=300)
+
+
+HOUSED = st.builds(_with_plates, housed(), st.none() | st.sampled_from(PlateLie))
 EPS = 1e-6
 
 
@@ -150,6 +164,7 @@ def test_every_upright_is_marked_where_it_meets_a_plate(
 
 
 @given(HOUSED)
+@example(_aslant())
 def test_a_mirrored_wall_has_mirrored_members(case: tuple[Room, Wall]) -> None:
     room, wall = case
     found = framed(room, wall)

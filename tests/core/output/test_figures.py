@@ -132,8 +132,11 @@ def test_a_stud_of_the_rake_partition() -> None:
     assert lengths == inches(66.1875, 65.0625, 66.1875)
     # 9 in 12 is atan(0.75) = 36.8699 degrees, rising to the right: the long point's face up.
     (facet,) = stud["top_cut"]
-    assert facet == {"bevel": pytest.approx(36.86989765), "mitre": 0.0, "face_up": "right"}
-    assert stud["bottom_cut"] == [{"bevel": 0.0, "mitre": 0.0, "face_up": "any"}]
+    bevel = pytest.approx(36.86989765)
+    saw = {"way": "flat", "bevel": bevel, "mitre": 0.0}
+    assert facet == {"bevel": bevel, "mitre": 0.0, "face_up": "right", "saw": saw}
+    square = {"bevel": 0.0, "mitre": 0.0}
+    assert stud["bottom_cut"] == [{**square, "face_up": "any", "saw": {"way": "flat", **square}}]
 
 
 def test_a_stud_of_the_knee_wall_is_mitred_and_its_far_edge_is_longer_or_shorter() -> None:

@@ -52,7 +52,7 @@ def test_example_of_an_object_hints_at_its_first_key() -> None:
     ("kind", "examples"),
     [
         (Layout, ['"16 in"', '"left"', '"0 mm"', "null"]),
-        (TopPlate, ['{"thickness": …}', "1"]),
+        (TopPlate, ['{"thickness": …}', "1", "null"]),
     ],
 )
 def test_example_of_a_missing_field_is_its_default(kind: object, examples: list[str]) -> None:
