@@ -171,7 +171,7 @@ def _larger(ways: list[_Sheet], at_scale: Callable[[Scale], Drawing]) -> tuple[_
 
 
 def _shown(drawn: tuple[_Sheet, _Drawn]) -> tuple[bool, float, bool]:
-    """How good a way to draw it is: readable with the list on the same page; how large; a detail."""
+    """How good a way to draw it is: readable beside its list, how large, with a detail."""
     _, (_, scale, arrangement) = drawn
     together = bool(arrangement.columns)
     readable = together and scale.ratio >= READABLE - 1e-9
