@@ -51,8 +51,8 @@ def test_a_row_over_the_plates_is_refused_with_the_highest_that_fits() -> None:
     with pytest.raises(Refusal) as refusal:
         set_blocking(loft(), "B", heights=(US.length(24), US.length(107)))
     assert refused(loft(), refusal) == (
-        'In wall B, no block of the row at 107" has room under the plates: the highest row that'
-        ' has is at 105 3/4".'
+        'In wall B, no block of the row at 107" has room under the plates: lower the row'
+        ' to 105 3/4" or less.'
     )
 
 
@@ -95,7 +95,7 @@ def test_too_high_is_refused_with_a_height_that_fits() -> None:
     with pytest.raises(Refusal) as refusal:
         set_fixture(project, "B", "backing-1", height=US.length(105))
     said = refused(project, refusal)
-    found = re.search(r'it has at a height of ([0-9]+)( [0-9/]+)?"', said)
+    found = re.search(r'put it at a height of ([0-9]+)( [0-9/]+)?"', said)
     assert found is not None
     lower = set_fixture(project, "B", "backing-1", height=US.length(float(found[1])))
     assert keys(lower, Role.BACKING)

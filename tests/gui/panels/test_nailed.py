@@ -80,7 +80,7 @@ def test_rows_are_typed_with_semicolons_between(desk: Desk, form: Form) -> None:
 
 def test_a_row_that_does_not_fit_is_refused_under_the_field(desk: Desk, form: Form) -> None:
     found = enter(form, "Heights of rows", "107")
-    assert found.note.text().endswith('the highest row that has is at 105 3/4".')
+    assert found.note.text().endswith('lower the row to 105 3/4" or less.')
     assert blocking(desk) is None
 
 
