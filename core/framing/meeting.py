@@ -8,7 +8,8 @@ REACH = 30.0
 """How far (mm) the end of a wall may be off another's face and still meet it: hung board."""
 
 NAIL = 12.7
-"""The least of a stud (mm) that has to show beside the other wall for a board's edge."""
+"""The least of a stud (mm) that has to show beside the other wall for a board's edge: common
+practice, no source."""
 
 _STEEP = 0.34
 """The sine of the least angle, 20 degrees, at which a wall ends against another."""
