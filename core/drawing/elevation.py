@@ -87,13 +87,16 @@ def _texts(result: WallResult, frame: Frame, view: View, wording: Wording) -> li
 
 
 def _ground(result: WallResult, frame: Frame, view: View) -> Ground:
-    """What stands in the way of texts: upright timber, headers, sills, boxes, heavy outlines."""
+    """What stands in the way of texts: all timber but plates, rafters, boxes, heavy outlines."""
     ground = Ground(400.0)
     for member in frame.members:
         if member.near and member.role is not Role.TOP_PLATE:
             ground.add_timber(bounds(member.near))
     for purlin in result.inputs.crossings:
         ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
+    if result.inputs.near is not None:
+        for rect in overhead.rafter_rects(result.inputs.near, frame, result.wall.run):
+            ground.add_writing(rect)
     for box in result.boxes:
         ground.add_writing((box.left, box.bottom, box.right, box.top))
     half = view.model(0.5)

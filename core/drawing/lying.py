@@ -50,7 +50,8 @@ def plate_texts(frame: Frame, labels: dict[str, str], view: View, ground: Ground
             alone = stack if not together and len(stack) > 1 else []
             drawing += together
             for one in alone:
-                drawing += _along(one, labels[one.key], view, ground)
+                covered = one is not member
+                drawing += _along(one, labels[one.key], view, ground, covered=covered)
     return tuple(drawing)
 
 
@@ -86,16 +87,21 @@ def _ends(plate: Member) -> tuple[float, float]:
     return course[0][0], course[-1][0]
 
 
-def _along(member: Member, label: str, view: View, ground: Ground) -> Drawing:
+def _along(
+    member: Member, label: str, view: View, ground: Ground, *, covered: bool = False
+) -> Drawing:
     """A label along a lying member, as near to its middle as it finds room; narrow, or nowhere.
 
-    It stands in the member if that is thick enough on paper, else close under it.
+    It stands in the member if that is thick enough on paper, else close under it, unless another
+    plate has it `covered` from below.
     """
     (x0, y0), *_, (x1, y1) = underside(member)
     (*_, (_, y2)) = topside(member)
     angle = math.atan2(y1 - y0, x1 - x0)
     thick = (y2 - y1) * math.cos(angle)
     inside = thick >= view.model(cap_height(view.size) + 0.6)
+    if covered and not inside:
+        return ()
     drop = -thick / 2 if inside else view.model(GAP + cap_height(view.size) / 2)
     origin = (x0 + drop * math.sin(angle), y0 - drop * math.cos(angle))
     length = math.hypot(x1 - x0, y1 - y0)
@@ -115,7 +121,7 @@ def _along(member: Member, label: str, view: View, ground: Ground) -> Drawing:
 
 def _from_the_middle(length: float, half: float, step: float) -> Iterator[float]:
     """Places on a member, by turns to either side of its middle, `half` or more from its ends."""
-    for n in range(int((length / 2 - half) / step) + 1):
+    for n in range(math.floor((length / 2 - half) / step) + 1):
         yield length / 2 + n * step
         yield length / 2 - n * step
 

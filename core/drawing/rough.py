@@ -27,7 +27,7 @@ MARGIN = 0.5
 """The least room to either side of the figures, mm on paper."""
 
 KEPT = 2.0
-"""The room beside the figures that other texts keep off, mm on paper."""
+"""The room beside the figures that other texts keep off, mm on paper; over and under them GAP."""
 
 Line = tuple[str, bool]
 """A text, and whether it is bold."""
@@ -157,7 +157,7 @@ def _take(texts: tuple[Text, ...], view: View, ground: Ground) -> bool:
     """Put texts on the ground if no other writing stands there; timber may."""
     rects = [bounds(text_corners(text, view.scale)) for text in texts]
     free = all(ground.passable(rect) for rect in rects)
-    kept = view.model(KEPT)
+    kept, gap = view.model(KEPT), view.model(GAP)
     for left, bottom, right, top in rects if free else []:
-        ground.add_writing((left - kept, bottom, right + kept, top))
+        ground.add_writing((left - kept, bottom - gap, right + kept, top + gap))
     return free

@@ -112,6 +112,25 @@ def test_no_text_stands_on_a_box(scale: float) -> None:
             assert beside or top <= box.bottom or bottom >= box.top
 
 
+def test_no_label_stands_on_a_rafter_over_the_plate() -> None:
+    """At 1 1/2 in. to the foot the plate's label stands in the plate: beside the rafter that
+    crosses its middle. Rafters at 16 in. along a level wall of 80 in. from 0: one at 40."""
+    room = US.room(288, (88, in_12(9)), flat=88)
+    rafters = tuple(map(US.length, (8, 24, 40, 56, 72)))
+    room = msgspec.structs.replace(
+        room, rafter=msgspec.structs.replace(room.rafter, places=rafters)
+    )
+    wall = result(room, US.wall((100, 0), (100, 80)))
+    drawing = elevation(wall, View(1 / 8), US_WORDS)
+    crosses = [e for e in drawing if isinstance(e, Stroke) and e.pen is Pen.RAFTER]
+    label = next(e for e in drawing if isinstance(e, Text) and e.key == "B/top/1/1")
+    left, _, right, _ = bounds(text_corners(label, 1 / 8))
+    assert crosses
+    assert all(
+        right <= min(xs) or left >= max(xs) for xs in ([x for x, _ in e.points] for e in crosses)
+    )
+
+
 @pytest.mark.parametrize("scale", [1 / 16, 1 / 24, 1 / 48])
 def test_no_label_stands_on_the_heavy_outline_of_what_cannot_be_built(scale: float) -> None:
     """A door 100 in. high under a ceiling of 94; studs run on through it."""

@@ -89,6 +89,17 @@ def test_plates_over_each_other_are_named_at_the_lowest() -> None:
     assert texts["B8 B9"].key == "B/top/1/2"
 
 
+def test_an_upper_plate_has_no_label_under_it() -> None:
+    """Where both names have no room together, the lower plate's stands under it; the upper one's
+    would stand in the lower plate, so it is left to the list, unless it goes in itself."""
+    frame = frame_of(FLAT, UK.wall((0, 3000), (4000, 3000), plates=2, spacing=300))
+    names = named(frame) | {"B/top/1/1": "B88", "B/top/1/2": "B99"}
+    small = labelled(plate_texts(frame, names, View(1 / 30), ground_of(frame)))
+    assert {"B99"} == small.keys() & {"B88", "B99", "B88 B99"}
+    large = labelled(plate_texts(frame, names, View(1 / 10), ground_of(frame)))
+    assert any("B88" in said for said in large)
+
+
 def test_a_label_keeps_off_timber_and_writing() -> None:
     """Under the middle of a level plate a stud stands, and a text beside it."""
     ground = ground_of(FRAME)
