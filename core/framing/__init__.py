@@ -21,7 +21,7 @@ from core.framing.openings import lowest_sill
 from core.framing.passing import Clash, Passed, pass_purlins
 from core.framing.plate_pieces import in_pieces
 from core.framing.plate_section import Edge, PlateSection
-from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafters_of
+from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafter_places
 from core.framing.reasons import BareMark, Why, bare_marks
 from core.framing.saw import Setting, Way, past_stops, rip_setting, saw_setting
 
@@ -74,7 +74,7 @@ __all__ = [
     "past_stops",
     "place_boxes",
     "rafter_marks",
-    "rafters_of",
+    "rafter_places",
     "reaches_plates",
     "rip_setting",
     "saw_setting",

@@ -58,7 +58,7 @@ class OverPlate(msgspec.Struct, frozen=True):
     between: Between | None = None
 
 
-def rafters_of(room: Room) -> Rafters:
+def rafter_places(room: Room) -> Rafters:
     """The rafters of a room: as measured, else flush with its ends and on centre between."""
     thickness = room.rafter.timber.thickness.mm
     if room.rafter.places:

@@ -28,7 +28,7 @@ from core.framing import (
     pass_purlins,
     place_boxes,
     rafter_marks,
-    rafters_of,
+    rafter_places,
 )
 from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
@@ -99,7 +99,7 @@ def inputs_of(
         project.habits,
         printed,
         over.near,
-        Surroundings(meetings(wall, plan), rafters_of(project.room)),
+        Surroundings(meetings(wall, plan), rafter_places(project.room)),
         over.foot,
         over.crossings,
         over.inside,

@@ -7,7 +7,7 @@ import math
 import msgspec
 import pytest
 
-from core.framing import Crossing, Member, OverPlate, Rafters, rafters_of
+from core.framing import Crossing, Member, OverPlate, Rafters, rafter_places
 from core.framing.rafters import over_plate
 from core.job import WallResult
 from core.model import Rafter, RafterBacking, Room, Wall
@@ -23,7 +23,7 @@ def with_rafters(spacing: float, *places: float, room: Room = ROOM) -> Room:
 
 
 def middles(room: Room) -> list[float]:
-    return [round(US.of(m), 3) for m in rafters_of(room).middles]
+    return [round(US.of(m), 3) for m in rafter_places(room).middles]
 
 
 def test_rafters_stand_flush_with_the_ends_and_on_centre_between() -> None:
@@ -47,7 +47,7 @@ def test_measured_rafters_stand_where_the_tape_says() -> None:
 
 
 def over(wall: Wall, room: Room) -> OverPlate:
-    return over_plate(wall, rafters_of(room))
+    return over_plate(wall, rafter_places(room))
 
 
 def test_a_wall_along_the_ridge_crosses_every_rafter() -> None:
