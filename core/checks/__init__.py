@@ -6,12 +6,13 @@ from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
 from core.checks.roof_parts import clear_cautions, purlin_cautions, rafter_cautions
 from core.checks.saw import cut_message, rip_message, setting_message
-from core.checks.standing import standing_cautions
+from core.checks.standing import answered_cautions, standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions
 
 __all__ = [
     "Caution",
     "Severity",
+    "answered_cautions",
     "bare_messages",
     "clear_cautions",
     "cut_message",

@@ -4,7 +4,7 @@ from itertools import accumulate, takewhile
 
 import msgspec
 
-from core.checks import Severity
+from core.checks import Severity, answered_cautions
 from core.drawing.elements import Drawing, Element, Stroke, Text
 from core.drawing.layout_notes import layout_notes
 from core.drawing.measured import told
@@ -63,7 +63,7 @@ def title_block(
     `site` are more notes, of how the wall goes up.
     """
     inner = width - 2 * margin
-    cautions = _cautions(result, wording, inner - 2 * PAD)
+    cautions = _cautions(result, facts.project, wording, inner - 2 * PAD)
     notes = wrapped(" · ".join(_notes(result, wording)), inner - 2 * PAD)
     notes += wrapped(" ".join(site), inner - 2 * PAD)
     height = ROW_HEIGHT + (len(cautions) + len(notes)) * LINE + 4 * PAD
@@ -169,8 +169,8 @@ def _scale_cell(
     )
 
 
-def _cautions(result: WallResult, wording: Wording, width: float) -> list[str]:
-    """The open cautions of the wall, the gravest first, and the line that always stands."""
+def _cautions(result: WallResult, project: Project, wording: Wording, width: float) -> list[str]:
+    """The open cautions, the gravest first, those that answers brought up, and the last line."""
     texts = [
         f"{wording.word(f'severity.{c.severity.value}')}: {wording.say(c.message)}"
         for c in result.cautions
@@ -181,5 +181,6 @@ def _cautions(result: WallResult, wording: Wording, width: float) -> list[str]:
     if shown < len(texts):
         more = message("sheet.more-cautions", count=len(texts) - shown)
         lines[shown:] = [wrapped(wording.say(more), width)]
-    lines.append(wrapped(wording.word("sheet.caution-line"), width))
+    answered = [wording.say(caution.message) for caution in answered_cautions(project.room)]
+    lines += [wrapped(text, width) for text in (*answered, wording.word("sheet.caution-line"))]
     return [line for text in lines for line in text]

@@ -80,7 +80,7 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
     pairs = zip(project.walls, overs, strict=True)
     walls = tuple(memo.wall(inputs_of(project, site, over, plan, wall)) for wall, over in pairs)
     memo.keep(project.room, walls)
-    return Results(project, walls, standing_cautions())
+    return Results(project, walls, standing_cautions(project.room))
 
 
 def inputs_of(

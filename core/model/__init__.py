@@ -1,5 +1,6 @@
 """What the person states: frozen values, no results, nothing derived."""
 
+from core.model.answers import FloorSeen, RoofBuilt
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.leaf import Hanging, Leaf, Swing
 from core.model.lifting import Joint, Nailing, Species
@@ -59,6 +60,7 @@ __all__ = [
     "DoubledStud",
     "Fixture",
     "FixtureKind",
+    "FloorSeen",
     "Habits",
     "Hanging",
     "Header",
@@ -88,6 +90,7 @@ __all__ = [
     "Rafter",
     "RafterBacking",
     "RidgeBeam",
+    "RoofBuilt",
     "Room",
     "Saw",
     "Side",

@@ -8,6 +8,7 @@ heights to the underside of the rafters.
 import msgspec
 
 from core.lengths import Length
+from core.model.answers import FloorSeen, RoofBuilt
 from core.model.roof_parts import Dormer, KeptClear, Purlin, Slope, Wing
 from core.model.timber import Timber
 
@@ -44,7 +45,8 @@ class Room(msgspec.Struct, frozen=True):
     `left` rises to the right from the left eave wall, `right` to the left from the right one; a
     shed roof has only one of them. `flat_ceiling` is the underside of the ceiling ties. A hip end
     rises from the gable wall at the start or the end of the room. Ids of dormers, wings, purlins
-    and what is kept clear differ from one another.
+    and what is kept clear differ from one another. `roof_built` and `floor_seen` are what the
+    person has answered; None where nothing was.
     """
 
     width: Length
@@ -60,3 +62,5 @@ class Room(msgspec.Struct, frozen=True):
     wings: tuple[Wing, ...] = ()
     purlins: tuple[Purlin, ...] = ()
     kept_clear: tuple[KeptClear, ...] = ()
+    roof_built: RoofBuilt | None = None
+    floor_seen: FloorSeen | None = None

@@ -6,7 +6,7 @@ from typing import Any
 import msgspec
 
 from core.lengths import Length, write_pitch
-from core.model import Project, RidgeBeam, Room, Slope
+from core.model import FloorSeen, Project, RidgeBeam, RoofBuilt, Room, Slope
 from core.roof import ridge
 from core.wording import Wording, message
 from gui.desk import Desk
@@ -15,6 +15,21 @@ from gui.edits.stating import stated
 from gui.fields import Field, LengthsField, PitchField, TextField, Tick, shown
 from gui.panels.form import Form
 from gui.panels.timber import timber_row
+
+ROOF_BUILT = (
+    (None, "answer.not-yet"),
+    (RoofBuilt.RAFTERS, "answer.rafters"),
+    (RoofBuilt.TRUSSES, "answer.trusses"),
+)
+"""What the roof may be made of, each with the id of its words."""
+
+FLOOR_SEEN = (
+    (None, "answer.not-yet"),
+    (FloorSeen.NOBODY, "answer.nobody"),
+    (FloorSeen.PAPERS, "answer.papers"),
+    (FloorSeen.LICENSED, "answer.licensed"),
+)
+"""Who may have looked at the floor, each with the id of its words."""
 
 
 class RoomForm(Form):
@@ -35,6 +50,7 @@ class RoomForm(Form):
         self._ceiling()
         self._beam()
         self._rafters()
+        self._answers()
 
     @property
     def room(self) -> Room:
@@ -145,6 +161,22 @@ class RoomForm(Form):
         self.shows(lambda: self.places.show_text(self._places()))
         self.row("field.rafter-places", self.places)
         self.sentence("field.rafter-places-explained")
+
+    def _answers(self) -> None:
+        """What the roof is made of and who has looked at the floor: cautions follow from them."""
+        self.heading("heading.answers")
+        self._answer("field.roof-built", "roof_built", ROOF_BUILT)
+        self._answer("field.floor-seen", "floor_seen", FLOOR_SEEN)
+        self.sentence("answer.explained")
+
+    def _answer(self, message_id: str, name: str, values: tuple[tuple[object, str], ...]) -> None:
+        choice = self.choice(
+            message_id,
+            values,
+            lambda: getattr(self.room, name),
+            lambda value: self._set(**{name: value}),
+        )
+        self.row(message_id, choice)
 
     def _places(self) -> str:
         return "; ".join(shown(p, self.desk.wording.tape) for p in self.room.rafter.places)

@@ -18,6 +18,7 @@ from core.model import (
     DoubledStud,
     Fixture,
     FixtureKind,
+    FloorSeen,
     Habits,
     Hanging,
     Header,
@@ -43,6 +44,7 @@ from core.model import (
     Rafter,
     RafterBacking,
     RidgeBeam,
+    RoofBuilt,
     Room,
     Saw,
     Side,
@@ -112,6 +114,8 @@ def rooms(draw: st.DrawFn, system: System = System.INCH) -> Room:
         right=Slope(other, draw(pitches())) if sides != "left" else None,
         ridge_beam=draw(st.none() | _beams(system)) if sides == "both" else None,
         flat_ceiling=draw(st.none() | lengths(2000, 2800, system)),
+        roof_built=draw(st.none() | st.sampled_from(RoofBuilt)),
+        floor_seen=draw(st.none() | st.sampled_from(FloorSeen)),
     )
 
 

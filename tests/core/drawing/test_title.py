@@ -10,7 +10,7 @@ from core.drawing.typeface import text_width
 from core.drawing.writing import LINE
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import Habits, Letters, LineEdge, Project, Side
+from core.model import FloorSeen, Habits, Letters, LineEdge, Project, RoofBuilt, Side
 from core.wording import Wording, message
 from walls import UK, US, at_degrees, in_12, result
 
@@ -62,6 +62,14 @@ def said(block: TitleBlock) -> str:
 )
 def test_the_strip_says(part: str) -> None:
     assert part in " ".join(said(strip(date="2025-03-14")).split())
+
+
+def test_trusses_and_a_floor_nobody_looked_at_stand_on_every_sheet() -> None:
+    room = msgspec.structs.replace(ROOM, roof_built=RoofBuilt.TRUSSES, floor_seen=FloorSeen.NOBODY)
+    found = said(strip(project=msgspec.structs.replace(PROJECT, room=room)))
+    assert "Never cut, drill, move or load a member of a truss" in found
+    assert "Have somebody qualified look at the floor" in found
+    assert "a member of a truss" not in said(strip())
 
 
 def test_without_a_date_nothing_stands_in_its_place() -> None:

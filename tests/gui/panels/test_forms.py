@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from core.lengths import Length, Unit
-from core.model import AddedStud, BoxHeight, HeaderKind, LineEdge, Side
+from core.model import AddedStud, BoxHeight, FloorSeen, HeaderKind, LineEdge, RoofBuilt, Side
 from gui.desk import Desk
 from gui.fields import Choice, Field, Tick
 from gui.panels.box import BoxForm
@@ -268,3 +268,20 @@ def test_habits_are_set(make: Make, desk: Desk) -> None:
     assert desk.wording.length(1612.9) == "5'-3 1/2\""
     enter(named(form, "Letter for a stud"), "TOO LONG")
     assert "does not do for a pencil mark" in named(form, "Letter for a stud").note.text()
+
+
+def test_the_answers_about_roof_and_floor_decide_the_cautions(make: Make, desk: Desk) -> None:
+    form = make(RoomForm, None)
+    assert (choice(form, "The roof is of").currentText(), len(desk.results.cautions)) == (
+        "not answered",
+        6,
+    )
+    choice(form, "The roof is of").chosen.emit(RoofBuilt.TRUSSES)
+    choice(form, "Looked at the floor").chosen.emit(FloorSeen.PAPERS)
+    assert (desk.project.room.roof_built, desk.project.room.floor_seen) == (
+        RoofBuilt.TRUSSES,
+        FloorSeen.PAPERS,
+    )
+    ids = [caution.message.id for caution in desk.results.cautions]
+    assert {"standing.trusses", "standing.floor-papers"} < set(ids)
+    assert desk.undo_text == "Looked at the floor of the room"
