@@ -7,6 +7,7 @@ from core.job import Memo, Results, WallResult, work_out
 from core.model import AddedStud, Box, Fixture, Opening, PrintedLabel, Project, Wall
 from core.storage import Document
 from gui.history import History
+from gui.showing import differing
 from gui.things import Kind, thing_of
 from gui.wordings import wording_of
 
@@ -14,7 +15,9 @@ from gui.wordings import wording_of
 class Desk(QObject):
     """The one place that the window's parts read from and write to; Qt only for its signals.
 
-    `project` is what is shown: the committed one, or the one previewed by a drag.
+    `project` is what is shown: the committed one, or the one previewed by a drag. `letter` is the
+    wall that is looked at; None while it is the room as a whole, in which walls are held by their
+    letters.
     """
 
     changed = Signal()
@@ -58,10 +61,19 @@ class Desk(QObject):
 
     def show_wall(self, letter: str) -> None:
         """Shows another wall; nothing of it is held."""
+        self.project.wall(letter)
+        self._look_at(letter)
+
+    def show_room(self) -> None:
+        """Shows the room as a whole; the wall that was shown is held in it."""
+        shown = self.letter
+        self._look_at(None)
+        self.hold(shown)
+
+    def _look_at(self, letter: str | None) -> None:
         if letter == self.letter:
             return
         held = self.held
-        self.project.wall(letter)
         self._turn_to(letter)
         self._tell(held_before=held)
 
@@ -89,12 +101,12 @@ class Desk(QObject):
             self._after(self._history.project)
 
     def undo(self) -> None:
-        """Goes one step back, and shows the wall that it changes."""
+        """Goes one step back, and shows the wall or the room that it changes."""
         if self._history.undo():
             self._follow(self._history.project)
 
     def redo(self) -> None:
-        """Goes one step forth again, and shows the wall that it changes."""
+        """Goes one step forth again, and shows the wall or the room that it changes."""
         if self._history.redo():
             self._follow(self._history.project)
 
@@ -128,12 +140,11 @@ class Desk(QObject):
         self._after(self.project)
 
     def _follow(self, project: Project) -> None:
-        """Shows a project, and the first of its walls that differs if the one shown does not."""
-        before = {wall.letter: wall for wall in self.project.walls}
-        others = [w.letter for w in project.walls if before.get(w.letter) != w]
+        """Shows a project, and of it what differs."""
         held = self.held
-        if others and self.letter not in others:
-            self._turn_to(others[0])
+        letter = differing(self.project, project, self.letter)
+        if letter != self.letter:
+            self._turn_to(letter)
         self._after(project, held_before=held)
 
     def _after(self, project: Project, held_before: str | None = None) -> None:
@@ -144,8 +155,8 @@ class Desk(QObject):
             self.held = self._still(self.held)
         self._tell(held_before=held)
 
-    def _turn_to(self, letter: str) -> None:
-        """Turns to another wall; nothing of it is held."""
+    def _turn_to(self, letter: str | None) -> None:
+        """Turns to another wall or to the room; nothing of it is held."""
         self.letter, self.held = letter, None
 
     def _tell(self, held_before: str | None) -> None:
@@ -155,18 +166,17 @@ class Desk(QObject):
             self.held_changed.emit()
 
     def _show(self, project: Project) -> None:
-        letters = [wall.letter for wall in project.walls]
-        if self.letter not in letters:
-            self.letter = letters[0] if letters else None
+        if self.letter not in [wall.letter for wall in project.walls]:
+            self.letter = None
         self.project = project
         self.wording = wording_of(project)
         self.results: Results = work_out(project, self.site, self._memo)
 
     def _holdable(self, key: str) -> bool:
-        """Whether the wall shown has such a thing, framed or not."""
+        """Whether the wall shown has such a thing, framed or not, or the room such a wall."""
         result = self.result
         if result is None:
-            return False
+            return any(wall.letter == key for wall in self.project.walls)
         stated = [f"{result.wall.letter}/{x.id}" for x in _stated(result.wall)]
         keys = [key for key, _ in result.labels]
         frame = result.frame

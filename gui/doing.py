@@ -27,7 +27,10 @@ class Doing:
 
     def delete(self) -> None:
         """Deletes what is held."""
-        delete_held(self._desk)
+        if self._desk.letter is None:
+            self.delete_wall()
+        else:
+            delete_held(self._desk)
 
     def add_stud(self) -> None:
         """Adds a stud in the middle of the widest bay, and holds it."""
@@ -54,24 +57,41 @@ class Doing:
         )
 
     def add_wall(self) -> None:
-        """Adds a wall like the one shown, and shows it."""
+        """Adds a wall like the one shown or held, and shows it, or holds it in the room."""
         desk = self._desk
         spent = frozenset(p.key.partition("/")[0] for p in desk.site.printed)
-        name = desk.wording.word("new.wall")
-        done = self._do("undo.add-wall", lambda: add_wall(desk.project, name, desk.letter, spent))
+        name, like = desk.wording.word("new.wall"), self.wall_letter
+        done = self._do("undo.add-wall", lambda: add_wall(desk.project, name, like, spent))
         if done:
-            desk.show_wall(desk.project.walls[-1].letter)
+            self._turn_to(desk.project.walls[-1].letter)
+
+    def _turn_to(self, letter: str) -> None:
+        """Shows a wall, or holds it where the room is shown."""
+        if self._desk.letter is None:
+            self._desk.hold(letter)
+        else:
+            self._desk.show_wall(letter)
 
     def delete_wall(self) -> None:
-        """Deletes the wall shown."""
-        letter = self._letter
+        """Deletes the wall shown, or the one held in the room."""
+        letter = self.wall_letter
+        if letter is None:
+            return
         text = self._desk.wording.say(message("undo.delete-wall", letter=letter))
         self._desk.commit(text, delete_wall(self._desk.project, letter))
+
+    @property
+    def wall_letter(self) -> str | None:
+        """The letter of the wall shown, or of the one held in the room."""
+        desk = self._desk
+        return desk.held if desk.letter is None else desk.letter
 
     @property
     def can_delete(self) -> bool:
         """Whether what is held can be deleted."""
         wall, held = self._desk.wall, self._desk.held
+        if self._desk.letter is None:
+            return held is not None
         thing = thing_of(wall, held) if wall and held else None
         return thing is not None and thing.kind not in (Kind.END, Kind.PLATE, Kind.BLOCK)
 

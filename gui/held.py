@@ -1,7 +1,7 @@
-"""The right side of the window: what is held, its numbers and fields; else the wall and room."""
+"""The right side of the window: what is held, its numbers and fields; else the wall or the room."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from gui.desk import Desk
 from gui.numbers import numbers_of
@@ -53,16 +53,14 @@ _OF_THE_WALL = (
     "raising",
     "nails",
     "plates",
-    "room",
-    "roof-parts",
-    "habits",
-    "plate-rules",
-    "saw",
+    "to-room",
 )
+
+_OF_THE_ROOM = ("room", "roof-parts", "habits", "plate-rules", "saw")
 
 
 class Held(QScrollArea):
-    """Numbers, cautions and fields of the thing held, or of wall, room and habits."""
+    """Numbers, cautions and fields of the thing held, or of the wall or room shown."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -85,6 +83,8 @@ class Held(QScrollArea):
         self.roof_parts = RoofPartsForm(desk, words)
         self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
         self.plate_rules = PlateRulesForm(desk, words)
+        self.to_room = QPushButton(words.word("held.to-room"))
+        self.to_room.clicked.connect(desk.show_room)
         self._forms: dict[str, QWidget] = {
             "opening": self.opening,
             "leaf": Section(words.word("heading.leaf"), self.leaf),
@@ -101,7 +101,8 @@ class Held(QScrollArea):
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "rules": Section(words.word("heading.rules"), self.rules),
             "plates": Section(words.word("heading.plates"), self.plates),
-            "room": Section(words.word("heading.room"), self.room),
+            "to-room": self.to_room,
+            "room": self.room,
             "roof-parts": Section(words.word("heading.roof-parts"), self.roof_parts),
             "habits": Section(words.word("heading.habits"), self.habits),
             "plate-rules": Section(words.word("heading.plate-rules"), self.plate_rules),
@@ -148,7 +149,7 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return "room", "roof-parts", "habits", "plate-rules", "saw"
+            return _OF_THE_ROOM
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
             return _OF_THE_WALL

@@ -13,7 +13,7 @@ from core.wording import message
 from gui.desk import Desk
 from gui.doing import Doing
 from gui.files import Files
-from gui.sketcher.sheet import Sheet
+from gui.middle import Middle
 
 Shortcut = QKeySequence.StandardKey | str | None
 
@@ -26,11 +26,11 @@ class Menus:
         bar: QMenuBar,
         desk: Desk,
         files: Files,
-        sheet: Sheet,
+        middle: Middle,
         more: Mapping[str, Callable[[], object]],
     ) -> None:
         """`more` holds what the window itself does: quit, night, about."""
-        self._bar, self._desk, self._files, self._sheet = bar, desk, files, sheet
+        self._bar, self._desk, self._files, self._middle = bar, desk, files, middle
         self._doing = Doing(desk)
         self._more = more
         self.actions: dict[str, QAction] = {}
@@ -52,6 +52,7 @@ class Menus:
             action.setText(named if text else words.word(f"action.{name}"))
         for name in _NEEDS_WALL:
             self.actions[name].setEnabled(desk.letter is not None)
+        self.actions["action.delete-wall"].setEnabled(self._doing.wall_letter is not None)
         self.actions["action.delete"].setEnabled(self._doing.can_delete)
         self.actions["action.put-back"].setEnabled(self._doing.can_put_back)
         self.papers[self._files.paper_used].setChecked(True)
@@ -110,11 +111,13 @@ class Menus:
         self._action(menu, "action.delete-wall", doing.delete_wall)
 
     def _view(self) -> None:
-        menu, sheet = self._menu("menu.view"), self._sheet
+        menu, middle = self._menu("menu.view"), self._middle
         key = QKeySequence.StandardKey
-        self._action(menu, "action.fit", sheet.fit, "Ctrl+0")
-        self._action(menu, "action.zoom-in", sheet.zoom_in, key.ZoomIn)
-        self._action(menu, "action.zoom-out", sheet.zoom_out, key.ZoomOut)
+        self._action(menu, "action.show-room", self._desk.show_room, "Ctrl+R")
+        menu.addSeparator()
+        self._action(menu, "action.fit", middle.fit, "Ctrl+0")
+        self._action(menu, "action.zoom-in", middle.zoom_in, key.ZoomIn)
+        self._action(menu, "action.zoom-out", middle.zoom_out, key.ZoomOut)
         menu.addSeparator()
         self._action(menu, "action.night", self._more["night"], "Ctrl+D").setCheckable(True)
 
@@ -142,5 +145,4 @@ _NEEDS_WALL = (
     "action.add-cased-opening",
     "action.add-box",
     "action.add-fixture",
-    "action.delete-wall",
 )

@@ -20,5 +20,5 @@ def open_window(path: Path | None) -> int:
     window = Window(Desk(document), theme_of(app), path.absolute() if path else None)
     window.resize(window.sizeHint())
     window.show()
-    window.sheet.setFocus()
+    window.middle.paper.setFocus()
     return app.exec()

@@ -1,4 +1,4 @@
-"""The left side of the window: the list of walls."""
+"""The left side of the window: the list of the room and its walls."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt
 from PySide6.QtGui import QPainter
@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 from core.checks import Severity
 from core.framing import Role
 from core.job import WallResult
-from core.wording import Wording, message
+from core.wording import Mm, Wording, message
 from gui.desk import Desk
 from gui.sizes import scaled
 from gui.sketcher.fonts import font
@@ -28,7 +28,7 @@ _LETTER, _DETAIL, _WRONG = (Qt.ItemDataRole.UserRole + n for n in range(3))
 
 
 class Walls(QWidget):
-    """Each wall's letter, name and count of studs, and a mark where it cannot be built."""
+    """The room first, then each wall's letter, name and studs, marked where it cannot be built."""
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
         super().__init__()
@@ -54,18 +54,30 @@ class Walls(QWidget):
         self.list.setItemDelegate(_Delegate(theme, self.list))
 
     def refresh(self) -> None:
-        """Shows the walls of the project on the desk."""
+        """Shows the room and the walls of the project on the desk."""
         blocked = self.list.blockSignals(True)
         results = self._desk.results.walls
-        while self.list.count() > len(results):
+        while self.list.count() > len(results) + 1:
             self.list.takeItem(self.list.count() - 1)
-        while self.list.count() < len(results):
+        while self.list.count() < len(results) + 1:
             self.list.addItem(QListWidgetItem())
-        for row, result in enumerate(results):
+        self._fill_room(self.list.item(0))
+        for row, result in enumerate(results, start=1):
             self._fill(self.list.item(row), result)
-            if result.wall.letter == self._desk.letter:
-                self.list.setCurrentRow(row)
+        letters = [None, *(result.wall.letter for result in results)]
+        self.list.setCurrentRow(letters.index(self._desk.letter))
         self.list.blockSignals(blocked)
+
+    def _fill_room(self, item: QListWidgetItem) -> None:
+        words, room = self._desk.wording, self._desk.project.room
+        name = words.word("walls.room")
+        size = message("walls.room-size", wide=Mm(room.width.mm), long=Mm(room.length.mm))
+        detail = words.say(size)
+        item.setText(name)
+        for role, value in ((_LETTER, None), (_DETAIL, detail), (_WRONG, False)):
+            item.setData(role, value)
+        item.setToolTip(name)
+        item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{name}, {detail}")
 
     def _fill(self, item: QListWidgetItem, result: WallResult) -> None:
         wall, words = result.wall, self._desk.wording
@@ -79,8 +91,13 @@ class Walls(QWidget):
         item.setData(Qt.ItemDataRole.AccessibleTextRole, spoken)
 
     def _show(self, item: QListWidgetItem | None) -> None:
-        if item is not None:
-            self._desk.show_wall(item.data(_LETTER))
+        if item is None:
+            return
+        letter = item.data(_LETTER)
+        if letter is None:
+            self._desk.show_room()
+        else:
+            self._desk.show_wall(letter)
 
 
 def detail_of(result: WallResult, wording: Wording) -> str:

@@ -1,4 +1,4 @@
-"""The window: the walls on the left, the sheet in the middle, what is held on the right."""
+"""The window: room and walls on the left, one of them in the middle, what is held on the right."""
 
 from pathlib import Path
 
@@ -23,9 +23,9 @@ from gui.desk import Desk
 from gui.files import Files
 from gui.held import Held
 from gui.menus import Menus
+from gui.middle import Middle
 from gui.pace import Pace
 from gui.sizes import scaled
-from gui.sketcher.sheet import Sheet
 from gui.style import palette, style_sheet
 from gui.theme import Theme
 from gui.walls import Walls
@@ -57,25 +57,26 @@ class Window(QMainWindow):
         """Makes all that has words in it, in the words of the project."""
         self._system = self.desk.project.system
         self.walls = Walls(self.desk, self.theme)
-        self.sheet = Sheet(self.desk, self.theme)
+        self.middle = Middle(self.desk, self.theme)
+        self.sheet = self.middle.sheet
         self.held = Held(self.desk)
         split = QSplitter(Qt.Orientation.Horizontal)
-        for part in (self.walls, self.sheet, self.held):
+        for part in (self.walls, self.middle, self.held):
             split.addWidget(part)
             split.setCollapsible(split.count() - 1, False)
         split.setStretchFactor(1, 1)
         split.setHandleWidth(1)
         sides = (scaled(walls.WIDTH, self), scaled(held.WIDTH, self))
         split.setSizes([sides[0], self.width(), sides[1]])
-        middle = QWidget()
-        column = QVBoxLayout(middle)
+        whole = QWidget()
+        column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(split, 1)
         column.addWidget(self.foot)
-        self.setCentralWidget(middle)
+        self.setCentralWidget(whole)
         more = {"quit": self.close, "night": self._turn_night, "about": self.about}
-        self.menus = Menus(self.menuBar(), self.desk, self.files, self.sheet, more)
+        self.menus = Menus(self.menuBar(), self.desk, self.files, self.middle, more)
         self.walls.add.clicked.connect(self.menus.actions["action.add-wall"].trigger)
         self._title()
 
@@ -93,7 +94,7 @@ class Window(QMainWindow):
         self.theme = theme
         self.setPalette(palette(theme))
         self.setStyleSheet(style_sheet(theme))
-        self.sheet.set_theme(theme)
+        self.middle.set_theme(theme)
         self.walls.set_theme(theme)
         self.menus.actions["action.night"].setChecked(theme.dark)
 
@@ -109,10 +110,10 @@ class Window(QMainWindow):
         box.exec()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        """Escape that nobody else wants lets go, and gives the keys back to the sheet."""
+        """Escape that nobody else wants lets go, and gives the keys back to the paper."""
         if event.key() == Qt.Key.Key_Escape:
             self.desk.hold(None)
-            self.sheet.setFocus()
+            self.middle.paper.setFocus()
         else:
             super().keyPressEvent(event)
 
@@ -133,6 +134,7 @@ class Window(QMainWindow):
             self.set_theme(self.theme)
         # What can be pressed next has to be right at once; the rest may come a little later.
         self.menus.refresh()
+        self.middle.refresh()
         self.walls.refresh()
         self.setWindowModified(not self.desk.is_clean)
         self._pace.ask()

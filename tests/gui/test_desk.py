@@ -48,7 +48,7 @@ def test_it_begins_with_the_first_wall_and_nothing_held(desk: Desk) -> None:
     assert desk.undo_text is None
 
 
-def test_without_walls_there_is_nothing_to_show(qapp: object) -> None:
+def test_without_walls_the_room_is_shown(qapp: object) -> None:
     assert qapp is not None
     desk = desk_of(msgspec.structs.replace(loft(), walls=()))
     assert (desk.letter, desk.wall, desk.result) == (None, None, None)
@@ -152,12 +152,38 @@ def test_undo_of_what_no_wall_shows_stays_where_it_is(desk: Desk) -> None:
     assert desk.letter == "A"
 
 
-def test_when_the_wall_shown_is_deleted_another_is_shown(desk: Desk) -> None:
+def test_when_the_wall_shown_is_deleted_the_room_is_shown(desk: Desk) -> None:
     desk.commit("add", add_wall(loft(), "Other"))
     desk.commit("delete", delete_wall(desk.project, "B"))
-    assert desk.letter == "A"
+    assert desk.letter is None
+    desk.undo()
+    assert desk.letter is None
+    desk.show_wall("A")
+    desk.redo()
     desk.undo()
     assert desk.letter == "B"
+
+
+def test_the_room_is_shown_with_the_wall_that_was_shown_held_in_it(desk: Desk) -> None:
+    ear = Ear(desk)
+    desk.hold(STUD)
+    desk.show_room()
+    assert (desk.letter, desk.wall, desk.result, desk.held) == (None, None, None, "B")
+    assert ear.changed == 1
+    desk.show_room()
+    desk.hold(STUD)
+    assert (desk.held, ear.changed) == (None, 1)
+    desk.hold("B")
+    desk.commit("delete", delete_wall(desk.project, "B"))
+    assert desk.held is None
+
+
+def test_undo_of_the_room_shows_the_room(desk: Desk) -> None:
+    flat = msgspec.structs.replace(loft().room, flat_ceiling=None)
+    desk.commit("no ceiling", msgspec.structs.replace(loft(), room=flat))
+    desk.undo()
+    assert desk.project == loft()
+    assert desk.letter is None
 
 
 def test_saving_makes_it_clean(desk: Desk) -> None:

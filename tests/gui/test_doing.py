@@ -67,7 +67,18 @@ def test_a_wall_is_deleted_and_comes_back(desk: Desk) -> None:
     Doing(desk).delete_wall()
     assert (desk.letter, desk.undo_text) == (None, "Delete wall B")
     desk.undo()
-    assert desk.letter == "B"
+    assert (desk.letter, desk.project) == (None, loft())
+
+
+def test_in_the_room_the_wall_held_is_the_one_at_hand(desk: Desk) -> None:
+    desk.show_room()
+    doing = Doing(desk)
+    doing.add_wall()
+    assert (desk.letter, desk.held, doing.can_delete) == (None, "A", True)
+    doing.delete()
+    assert (desk.held, doing.can_delete, doing.wall_letter) == (None, False, None)
+    doing.delete_wall()
+    assert desk.undo_text == "Delete wall A"
 
 
 def test_what_is_held_is_deleted(desk: Desk) -> None:
@@ -123,4 +134,4 @@ def test_without_a_wall_only_a_wall_can_be_added(qapp: object) -> None:
     doing = Doing(desk)
     assert not doing.can_delete
     doing.add_wall()
-    assert desk.letter == "A"
+    assert (desk.letter, desk.held) == (None, "A")

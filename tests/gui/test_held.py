@@ -1,4 +1,4 @@
-"""The right side shows the numbers and the fields of what is held, else of wall and room."""
+"""The right side shows the numbers and the fields of what is held, else of the wall or room."""
 
 from __future__ import annotations
 
@@ -34,16 +34,13 @@ OF_THE_WALL = [
     "raising",
     "nails",
     "plates",
-    "room",
-    "roof_parts",
-    "habits",
-    "plate_rules",
-    "saw",
+    "to_room",
 ]
+OF_THE_ROOM = ["room", "roof_parts", "habits", "plate_rules", "saw"]
 
 
 def shown(held: Held) -> list[str]:
-    names = ("opening", "leaf", "box", "stud", "doubled", "fixture", *OF_THE_WALL)
+    names = ("opening", "leaf", "box", "stud", "doubled", "fixture", *OF_THE_WALL, *OF_THE_ROOM)
     return [name for name in names if not _outer(held, name).isHidden()]
 
 
@@ -83,18 +80,24 @@ def test_the_numbers_are_said_to_those_who_listen(desk: Desk, held: Held) -> Non
 def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
     held = Held(desk_of(msgspec.structs.replace(loft(), walls=())))
     qtbot.addWidget(held)
-    assert shown(held) == ["room", "roof_parts", "habits", "plate_rules", "saw"]
+    assert shown(held) == OF_THE_ROOM
     assert held.numbers.isHidden()
 
 
+def test_from_a_wall_one_press_leads_to_the_forms_of_the_room(desk: Desk, held: Held) -> None:
+    held.to_room.click()
+    held.refresh()
+    assert (desk.letter, shown(held)) == (None, OF_THE_ROOM)
+
+
 def test_a_section_unfolds_when_pressed(held: Held) -> None:
-    section = held.room.parentWidget()
+    section = held.habits.parentWidget()
     assert isinstance(section, Section)
-    assert held.room.isHidden()
+    assert held.habits.isHidden()
     section.button.click()
-    assert not held.room.isHidden()
+    assert not held.habits.isHidden()
     section.button.click()
-    assert held.room.isHidden()
+    assert held.habits.isHidden()
 
 
 def test_standing_cautions_stand_there_while_nothing_is_held(desk: Desk, held: Held) -> None:

@@ -1,8 +1,9 @@
-"""The list of walls."""
+"""The list of the room and its walls."""
 
 from __future__ import annotations
 
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from core.job import work_out
@@ -33,23 +34,31 @@ def names(walls: Walls) -> list[str]:
 
 
 def test_it_lists_the_walls_and_marks_the_one_shown(walls: Walls) -> None:
-    assert names(walls) == ["partition", "Other wall"]
-    assert walls.list.currentRow() == 0
+    assert names(walls) == ["The room", "partition", "Other wall"]
+    assert walls.list.currentRow() == 1
 
 
 def test_choosing_one_shows_it(desk: Desk, walls: Walls) -> None:
-    walls.list.setCurrentRow(1)
+    walls.list.setCurrentRow(2)
     assert desk.letter == "A"
+    walls.list.setCurrentRow(0)
+    assert desk.held == "A"
+    assert desk.letter is None
 
 
 def test_it_follows_the_desk(desk: Desk, walls: Walls) -> None:
     desk.show_wall("A")
     walls.refresh()
-    assert walls.list.currentRow() == 1
+    assert walls.list.currentRow() == 2
     desk.commit("delete", delete_wall(desk.project, "A"))
     walls.refresh()
-    assert names(walls) == ["partition"]
-    assert desk.letter == "B"
+    assert names(walls) == ["The room", "partition"]
+    assert walls.list.currentRow() == 0
+
+
+def test_the_room_is_told_by_its_size(walls: Walls) -> None:
+    said = walls.list.item(0).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert said == 'The room, 240" × 400"'
 
 
 def test_it_counts_studs_or_says_what_cannot_be_built() -> None:

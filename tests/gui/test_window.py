@@ -76,6 +76,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             "fit",
             "zoom-in",
             "zoom-out",
+            "show-room",
             "night",
             "about",
         ),
@@ -109,14 +110,35 @@ def test_without_a_wall_nothing_is_offered_for_it(shown: Shown, qtbot: QtBot) ->
     qtbot.waitUntil(lambda: not shown.enabled("add-stud"))
     assert not shown.enabled("add-box")
     assert shown.enabled("add-wall")
+    assert not shown.enabled("delete-wall")
     shown.window.walls.add.click()
-    qtbot.waitUntil(lambda: shown.enabled("add-stud"))
+    qtbot.waitUntil(lambda: shown.enabled("delete-wall"))
+    shown.desk.show_wall("A")
+    assert shown.enabled("add-stud")
+
+
+def test_the_middle_shows_the_room_or_the_wall_and_keeps_the_keys(shown: Shown) -> None:
+    middle = shown.window.middle
+    shown.window.activateWindow()
+    shown.window.sheet.setFocus()
+    shown.do("show-room")
+    assert middle.currentWidget() is middle.room
+    assert middle.room.plan.hasFocus()
+    near = middle.room.plan.camera
+    shown.do("zoom-in")
+    assert middle.room.plan.camera.scale > near.scale
+    shown.do("fit")
+    assert middle.room.plan.camera == near
+    QTest.keyClick(middle.room.plan, Qt.Key.Key_Return)
+    assert (shown.desk.letter, middle.currentWidget()) == ("B", shown.window.sheet)
+    assert shown.window.sheet.hasFocus()
 
 
 def test_a_wall_comes_back_while_something_of_another_is_held(shown: Shown, qtbot: QtBot) -> None:
     shown.do("add-wall")
     shown.desk.show_wall("B")
     shown.do("delete-wall")
+    shown.desk.show_wall("A")
     shown.do("add-stud")
     assert shown.held() == "A/stud-1"
     shown.do("undo")
@@ -177,7 +199,7 @@ def test_the_panels_follow_a_drag(shown: Shown, qtbot: QtBot) -> None:
 def test_metric_work_has_metric_words(shown: Shown, qtbot: QtBot) -> None:
     shown.do("new-metric")
     assert shown.desk.project.system is System.METRIC
-    qtbot.waitUntil(lambda: shown.window.walls.list.count() == 1)
+    qtbot.waitUntil(lambda: shown.window.walls.list.count() == 2)
     shown.do("add-door")
     captions = shown.window.held.numbers.accessibleDescription()
     assert captions.startswith("Structural opening 900 mm × 2060 mm")
@@ -283,6 +305,9 @@ def test_nothing_of_the_demo_is_clipped(
     held = shown.window.held
     for section in held.findChildren(Section):
         section.button.click()
+    shown.desk.show_room()
+    held.refresh()
+    qtbot.waitUntil(lambda: clipped(shown.window) == [])
     for wall in shown.desk.project.walls:
         shown.desk.show_wall(wall.letter)
         ids = ("layout/1", *(o.id for o in wall.openings), *(b.id for b in wall.boxes))

@@ -62,7 +62,7 @@ class Monkey:
         self.done.append(self.dice.choice(acts)())
 
     def drag(self) -> str:
-        sheet = self.window.sheet
+        sheet = self.window.middle.paper
         place = self._point()
         by = QPoint(self.dice.randint(-300, 300), self.dice.randint(-100, 100))
         shift = Qt.KeyboardModifier.ShiftModifier
@@ -78,7 +78,7 @@ class Monkey:
     def keys(self) -> str:
         key = self.dice.choice(KEYS)
         for _ in range(self.dice.randint(1, 4)):
-            QTest.keyClick(self.window.sheet, key)
+            QTest.keyClick(self.window.middle.paper, key)
         return f"keys {key}"
 
     def menu(self) -> str:
@@ -129,7 +129,7 @@ class Monkey:
 
     def _point(self) -> QPoint:
         """Somewhere on the sheet, most often on a thing."""
-        sheet, result = self.window.sheet, self.desk.result
+        sheet, result = self.window.middle.paper, self.desk.result
         members = result.frame.members if result and result.frame else ()
         if not members or self.dice.random() < 0.2:
             return QPoint(self.dice.randrange(sheet.width()), self.dice.randrange(sheet.height()))

@@ -1,0 +1,70 @@
+"""The middle of the window: the sheet of one wall, or the room with its plan."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
+
+from gui.desk import Desk
+from gui.plan.plan import Plan
+from gui.sketcher.sheet import Sheet
+from gui.theme import Theme
+
+
+class RoomView(QSplitter):
+    """The room: its plan, and under it what else shows the room as a whole."""
+
+    def __init__(self, desk: Desk, theme: Theme) -> None:
+        super().__init__(Qt.Orientation.Vertical)
+        self.plan = Plan(desk, theme)
+        self.setChildrenCollapsible(False)
+        self.setHandleWidth(1)
+        self.addWidget(self.plan)
+        self.setStretchFactor(0, 1)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Draws by day or by night."""
+        self.plan.set_theme(theme)
+
+
+class Middle(QStackedWidget):
+    """Shows what the desk looks at, and passes on how near it is looked at."""
+
+    def __init__(self, desk: Desk, theme: Theme) -> None:
+        super().__init__()
+        self._desk = desk
+        self.sheet = Sheet(desk, theme)
+        self.room = RoomView(desk, theme)
+        self.addWidget(self.sheet)
+        self.addWidget(self.room)
+        self.refresh()
+
+    @property
+    def paper(self) -> Sheet | Plan:
+        """The paper that is drawn on: the wall's sheet, or the room's plan."""
+        return self.sheet if self.currentWidget() is self.sheet else self.room.plan
+
+    def refresh(self) -> None:
+        """Shows what the desk looks at; the keys go with it if the paper had them."""
+        wanted: QWidget = self.room if self._desk.letter is None else self.sheet
+        if wanted is self.currentWidget():
+            return
+        had = self.paper.hasFocus()
+        self.setCurrentWidget(wanted)
+        if had:
+            self.paper.setFocus()
+
+    def set_theme(self, theme: Theme) -> None:
+        """Draws by day or by night."""
+        self.sheet.set_theme(theme)
+        self.room.set_theme(theme)
+
+    def fit(self) -> None:
+        """Shows the whole of the wall or room."""
+        self.paper.fit()
+
+    def zoom_in(self) -> None:
+        """Looks one step nearer."""
+        self.paper.zoom_in()
+
+    def zoom_out(self) -> None:
+        """Looks from one step farther away."""
+        self.paper.zoom_out()
