@@ -4,6 +4,7 @@ from core.framing.backing import Unbacked
 from core.framing.bending import topside, underside
 from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
+from core.framing.cutting_order import cutting_order, saw_settings
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.fitted import Tried, reaches_plates
 from core.framing.frame import Frame, PlacedOpening, frame_wall
@@ -57,6 +58,7 @@ __all__ = [
     "Why",
     "bare_marks",
     "board_edges",
+    "cutting_order",
     "fit",
     "footprints",
     "frame_on_rafters",
@@ -78,6 +80,7 @@ __all__ = [
     "reaches_plates",
     "rip_setting",
     "saw_setting",
+    "saw_settings",
     "spacers",
     "spoken",
     "thickest_spacer",

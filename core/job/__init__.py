@@ -1,15 +1,36 @@
 """The one pipeline: project to results."""
 
+from core.job.change import Change, What, since_cut, since_print
+from core.job.made import (
+    changes_since_print,
+    cut_changes,
+    piece_made,
+    wall_made,
+    with_cut,
+    with_sheet,
+    without_cut,
+)
 from core.job.results import Results, WallInputs, WallResult
 from core.job.site import raising_of, surroundings_of
 from core.job.work import Memo, work_out
 
 __all__ = [
+    "Change",
     "Memo",
     "Results",
     "WallInputs",
     "WallResult",
+    "What",
+    "changes_since_print",
+    "cut_changes",
+    "piece_made",
     "raising_of",
+    "since_cut",
+    "since_print",
     "surroundings_of",
+    "wall_made",
+    "with_cut",
+    "with_sheet",
+    "without_cut",
     "work_out",
 ]

@@ -4,7 +4,8 @@ import msgspec
 
 from core.checks import Caution, Severity
 from core.framing import Clash, Frame, Mark, PlacedBox, Surroundings
-from core.model import Habits, KeptClear, Project, Wall
+from core.job.change import Change
+from core.model import Habits, KeptClear, PieceMade, Project, Wall
 from core.roof import Crossing, RoofLine, Survey
 
 
@@ -16,7 +17,8 @@ class WallInputs(msgspec.Struct, frozen=True):
     it was moved through measured points. `printed` are labels already on paper, (key, label).
     `around` is what stands about the wall: walls that end against it, rafters over it. `foot` are
     the lines on both faces that it stands on, None for the floor; `crossings` are the purlins that
-    pass through it, `inside` is the id of one that it runs along within.
+    pass through it, `inside` is the id of one that it runs along within. `cut` are those of the
+    wall's pieces that are cut already.
     """
 
     wall: Wall
@@ -30,10 +32,14 @@ class WallInputs(msgspec.Struct, frozen=True):
     crossings: tuple[Crossing, ...] = ()
     inside: str | None = None
     kept_clear: tuple[KeptClear, ...] = ()
+    cut: tuple[PieceMade, ...] = ()
 
 
 class WallResult(msgspec.Struct, frozen=True):
-    """What follows from a wall's inputs; `labels` gives (key, label) of every member."""
+    """What follows from a wall's inputs; `labels` gives (key, label) of every member.
+
+    `changes` are those of pieces that are no longer needed as they were cut.
+    """
 
     inputs: WallInputs
     frame: Frame | None
@@ -43,6 +49,7 @@ class WallResult(msgspec.Struct, frozen=True):
     cautions: tuple[Caution, ...]
     survey: Survey | None = None
     clashes: tuple[Clash, ...] = ()
+    changes: tuple[Change, ...] = ()
 
     @property
     def wall(self) -> Wall:

@@ -30,6 +30,8 @@ from core.framing import (
     rafter_marks,
     rafter_places,
 )
+from core.job.change import since_cut
+from core.job.made import changes_of
 from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
 from core.model import PlateRules, Point, Project, Room, SiteRecord, StandsOn, Timber, Wall
@@ -104,11 +106,23 @@ def inputs_of(
         over.crossings,
         over.inside,
         project.room.kept_clear,
+        tuple(d.piece for d in site.cut if d.piece.key.startswith(f"{wall.letter}/")),
     )
 
 
 def wall_result(inputs: WallInputs) -> WallResult:
     """What follows from one wall's inputs."""
+    result = _built(inputs)
+    changes = changes_of(inputs.cut, result) if inputs.cut else ()
+    if not changes:
+        return result
+    told = tuple(Caution(Severity.WARNING, c.key, since_cut(c)) for c in changes)
+    cautions = _grave_first((*result.cautions, *told))
+    return msgspec.structs.replace(result, cautions=cautions, changes=changes)
+
+
+def _built(inputs: WallInputs) -> WallResult:
+    """The wall as it is to be built, whatever of it is cut already."""
     wall = inputs.wall
     if inputs.near is None or inputs.far is None:
         caution = Caution(
@@ -128,11 +142,21 @@ def wall_result(inputs: WallInputs) -> WallResult:
         *measured_cautions(wall, frame, measured),
         *nailed_cautions(wall, frame, inputs.around),
     )
-    grave_first = tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
     named_keys = tuple(named.items())
     return WallResult(
-        inputs, frame, passed.marks, boxes, named_keys, grave_first, measured, passed.clashes
+        inputs,
+        frame,
+        passed.marks,
+        boxes,
+        named_keys,
+        _grave_first(cautions),
+        measured,
+        passed.clashes,
     )
+
+
+def _grave_first(cautions: tuple[Caution, ...]) -> tuple[Caution, ...]:
+    return tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
 
 
 def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:

@@ -30,7 +30,15 @@ from core.model.room import Point, Rafter, RidgeBeam, Room
 from core.model.rules import DoubledStud, Near, WallRules, usual_board
 from core.model.saw import USUAL_SAW, Saw
 from core.model.side import Side
-from core.model.site import PrintedLabel, SiteRecord
+from core.model.site import (
+    BoxMade,
+    CutPiece,
+    MarkMade,
+    PieceMade,
+    PrintedLabel,
+    PrintedWall,
+    SiteRecord,
+)
 from core.model.timber import Timber
 from core.model.wall import (
     AddedStud,
@@ -54,7 +62,9 @@ __all__ = [
     "Blocking",
     "Box",
     "BoxHeight",
+    "BoxMade",
     "ClearKind",
+    "CutPiece",
     "Dormer",
     "DormerKind",
     "DoubledStud",
@@ -71,6 +81,7 @@ __all__ = [
     "Leaf",
     "Letters",
     "LineEdge",
+    "MarkMade",
     "MeasuredStud",
     "MeetingKind",
     "MovedStud",
@@ -79,12 +90,14 @@ __all__ = [
     "Opening",
     "OpeningKind",
     "Passing",
+    "PieceMade",
     "PitchBreak",
     "PlateJoint",
     "PlateLie",
     "PlateRules",
     "Point",
     "PrintedLabel",
+    "PrintedWall",
     "Project",
     "Purlin",
     "Rafter",

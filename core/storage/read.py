@@ -25,6 +25,7 @@ from core.storage.migrate import MIGRATIONS, Migration, migrate
 from core.storage.plain import Plain
 from core.storage.scalars import choice, length, pitch
 from core.storage.sense import project_faults
+from core.storage.sense_site import site_faults
 from core.storage.sentences import Why, fault, stated_fault
 from core.storage.shapes import (
     Choice,
@@ -61,6 +62,8 @@ def read_document(
         document = read(shape_of(Document), migrate(body, path, migrations, current), "", faults)
         if isinstance(document, Document):
             for senseless in project_faults(document.project):
+                faults.add(senseless)
+            for senseless in site_faults(document.site):
                 faults.add(senseless)
     except TooManyFaults:
         pass

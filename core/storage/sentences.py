@@ -76,6 +76,7 @@ class Why(enum.StrEnum):
     SAME_JOINT = "same-joint"
     BREAKS_UNSORTED = "breaks-unsorted"
     SAME_PART_ID = "same-part-id"
+    SAME_RECORD = "same-record"
     NO_SLOPE_THERE = "no-slope-there"
     PAST_ROOM = "past-room"
 
@@ -248,6 +249,7 @@ SENTENCES: Final = {
         "write the changes from the eave inward",
     ),
     Why.SAME_PART_ID: ("“{text}” is in this roof already", "give this one its own id"),
+    Why.SAME_RECORD: ("“{text}” is in this list already", "keep the later record"),
     Why.NO_SLOPE_THERE: (
         "there is no {text} slope for it to stand on",
         "state that slope, or put it on the other side",

@@ -15,6 +15,8 @@ from core.model import (
     Blocking,
     Box,
     BoxHeight,
+    BoxMade,
+    CutPiece,
     DoubledStud,
     Fixture,
     FixtureKind,
@@ -28,6 +30,7 @@ from core.model import (
     Leaf,
     Letters,
     LineEdge,
+    MarkMade,
     MeasuredStud,
     MeetingKind,
     MovedStud,
@@ -35,11 +38,13 @@ from core.model import (
     Near,
     Opening,
     OpeningKind,
+    PieceMade,
     PlateJoint,
     PlateLie,
     PlateRules,
     Point,
     PrintedLabel,
+    PrintedWall,
     Project,
     Rafter,
     RafterBacking,
@@ -203,13 +208,24 @@ def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3)
 
 @st.composite
 def site_records(draw: st.DrawFn, project: Project) -> SiteRecord:
-    """The record of a site where some studs of the project's walls were printed."""
-    labels = (
+    """The record of a site where some studs of the project's walls were printed, and some cut."""
+    labels = tuple(
         PrintedLabel(f"{wall.letter}/layout/{place}", f"{wall.letter}{place}")
         for wall in project.walls
         for place in range(1, 1 + draw(st.integers(0, 3)))
     )
-    return SiteRecord(tuple(labels))
+    made = tuple(draw(_pieces_made(label)) for label in labels)
+    cut = tuple(CutPiece(piece, draw(st.booleans())) for piece in made)
+    boxes = (BoxMade("box-1", Length(100.0), Length(300.5)),)
+    sheets = (PrintedWall(w.letter, "2026-03-01", made, boxes) for w in project.walls[:1])
+    return SiteRecord(labels, cut, tuple(sheets))
+
+
+@st.composite
+def _pieces_made(draw: st.DrawFn, printed: PrintedLabel) -> PieceMade:
+    long, short, along = (Length(draw(st.integers(0, 4_000_000)) / 1000) for _ in range(3))
+    marks = (MarkMade(f"{printed.key}/on", along),)
+    return PieceMade(printed.key, printed.label, long, short, marks)
 
 
 def _spacings(system: System) -> st.SearchStrategy[Length]:

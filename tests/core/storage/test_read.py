@@ -103,7 +103,7 @@ def _keys(data: Any) -> Any:
             '"site": {',
             '"site": {"": 1, ',
             'site[""]',
-            "this key is not known here; take it out, or write one of printed.",
+            "this key is not known here; take it out, or write one of printed, cut, sheets.",
         ),
         # Types
         (
