@@ -96,10 +96,10 @@ def test_a_cut_plate_whose_mark_moves_is_told() -> None:
     layout = msgspec.structs.replace(project().walls[0].layout, spacing=inches(24))
     (change,) = cut_changes(site, work_out(project(layout=layout), site))
     assert (change.what, change.stud) == (What.MARK, "B2")
-    assert (change.was, change.now) == (
+    assert [change.was, change.now] == [
         pytest.approx(15.25 * 25.4, abs=0.001),
         pytest.approx(23.25 * 25.4, abs=0.001),
-    )
+    ]
 
 
 def test_a_cut_stud_that_is_left_out_is_told() -> None:
