@@ -8,7 +8,7 @@ from core.drawing.pen import Pen
 from core.drawing.placing import Rect, bounds
 from core.drawing.view import View
 from core.framing import Member, PlacedBox, PlacedOpening, Role
-from core.roof import Crossing, RoofLine, Segment
+from core.roof import PurlinThrough, RoofLine, Segment
 
 PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
 
@@ -90,7 +90,7 @@ def rafters(foot: tuple[Segment, ...]) -> Drawing:
     return tuple(Stroke(points, Pen.ROOF) for points in ends)
 
 
-def purlins(crossings: tuple[Crossing, ...]) -> Drawing:
+def purlins(crossings: tuple[PurlinThrough, ...]) -> Drawing:
     """The purlins that pass through a wall, on face A, each with a cross from corner to corner."""
     drawing: list[Element] = []
     for crossing in crossings:

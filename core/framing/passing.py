@@ -13,7 +13,7 @@ from core.framing.layout import CLEAR
 from core.framing.marks import Mark
 from core.framing.member import XY, Facet, Member, Role
 from core.model import Side, Wall
-from core.roof import Crossing, Segment
+from core.roof import PurlinThrough, Segment
 
 Course = tuple[XY, ...]
 """The corners of one edge of a plate from left to right."""
@@ -50,7 +50,7 @@ class Passed(msgspec.Struct, frozen=True):
 
 
 def pass_purlins(
-    wall: Wall, frame: Frame, marks: tuple[Mark, ...], crossings: tuple[Crossing, ...]
+    wall: Wall, frame: Frame, marks: tuple[Mark, ...], crossings: tuple[PurlinThrough, ...]
 ) -> Passed:
     """The frame with every top plate stopped at the purlins that it would run into.
 
@@ -72,7 +72,7 @@ def pass_purlins(
     return Passed(divided(frame, pieces), moved, clashes, tuple(cut.items()))
 
 
-def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[Crossing, ...]) -> bool:
+def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[PurlinThrough, ...]) -> bool:
     """Whether a stud with this left edge, between the heights of `span`, is clear of purlins."""
     right = left + wall.stud.thickness.mm
     return all(
@@ -84,7 +84,7 @@ def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[Crossing, .
     )
 
 
-def _meets(plate: Member, crossing: Crossing) -> bool:
+def _meets(plate: Member, crossing: PurlinThrough) -> bool:
     """Whether the plate runs through the purlin, which may hang above or below it."""
     left, right = max(plate.left, crossing.left), min(plate.right, crossing.right)
     if left >= right:
@@ -95,7 +95,7 @@ def _meets(plate: Member, crossing: Crossing) -> bool:
     return low < crossing.top - CLEAR and high > crossing.bottom + CLEAR
 
 
-def _parts(wall: Wall, plate: Member, crossing: Crossing, key: str) -> list[Member]:
+def _parts(wall: Wall, plate: Member, crossing: PurlinThrough, key: str) -> list[Member]:
     """The pieces of a plate before and after a purlin, if there is room; the latter gets `key`."""
     before = (crossing.near[0] - crossing.gap, crossing.far[0] - crossing.gap)
     after = (crossing.near[1] + crossing.gap, crossing.far[1] + crossing.gap)
@@ -154,7 +154,7 @@ def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:
     return msgspec.structs.replace(mark, plate=piece.key, begins=begins)
 
 
-def _clashes(wall: Wall, frame: Frame, crossings: tuple[Crossing, ...]) -> list[Clash]:
+def _clashes(wall: Wall, frame: Frame, crossings: tuple[PurlinThrough, ...]) -> list[Clash]:
     found = []
     for member in (m for m in frame.members if m.role is not Role.TOP_PLATE):
         for crossing in crossings:
@@ -171,8 +171,8 @@ def _places(
     wall: Wall,
     frame: Frame,
     member: Member,
-    crossing: Crossing,
-    crossings: tuple[Crossing, ...],
+    crossing: PurlinThrough,
+    crossings: tuple[PurlinThrough, ...],
 ) -> tuple[float, ...]:
     """The left edges on either side of a purlin at which a member would stand clear."""
     wide = member.right - member.left

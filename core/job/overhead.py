@@ -4,7 +4,7 @@ import msgspec
 
 from core.model import Room, StandsOn, Wall
 from core.roof import (
-    Crossing,
+    PurlinThrough,
     Roof,
     RoofLine,
     crossings,
@@ -28,7 +28,7 @@ class Overhead(msgspec.Struct, frozen=True):
     near: RoofLine | None
     far: RoofLine | None
     foot: tuple[RoofLine, RoofLine] | None
-    crossings: tuple[Crossing, ...]
+    crossings: tuple[PurlinThrough, ...]
     inside: str | None
 
 

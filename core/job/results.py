@@ -6,7 +6,7 @@ from core.checks import Caution, Severity
 from core.framing import Clash, Frame, Mark, PlacedBox, Surroundings
 from core.job.change import Change
 from core.model import Habits, KeptClear, PieceMade, Project, Wall
-from core.roof import Crossing, RoofLine, Survey
+from core.roof import PurlinThrough, RoofLine, Survey
 
 
 class WallInputs(msgspec.Struct, frozen=True):
@@ -29,7 +29,7 @@ class WallInputs(msgspec.Struct, frozen=True):
     stated: RoofLine | None = None
     around: Surroundings = Surroundings()
     foot: tuple[RoofLine, RoofLine] | None = None
-    crossings: tuple[Crossing, ...] = ()
+    crossings: tuple[PurlinThrough, ...] = ()
     inside: str | None = None
     kept_clear: tuple[KeptClear, ...] = ()
     cut: tuple[PieceMade, ...] = ()

@@ -6,16 +6,16 @@ from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
 from core.roof.parts import stands_in_wing
 from core.roof.plane import Part, Plan, Plane, Roof
-from core.roof.purlins import Crossing, crossings, inside_purlin
+from core.roof.purlins import PurlinThrough, crossings, inside_purlin
 from core.roof.stated import rafters_of, ridge, roof_of
 from core.roof.survey import BestFit, Reading, Survey, survey
 
 __all__ = [
     "BestFit",
-    "Crossing",
     "Part",
     "Plan",
     "Plane",
+    "PurlinThrough",
     "Reading",
     "Roof",
     "RoofLine",

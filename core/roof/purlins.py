@@ -11,7 +11,7 @@ Stretch = tuple[float, float]
 """Two places along a wall, mm, the left one first."""
 
 
-class Crossing(msgspec.Struct, frozen=True):
+class PurlinThrough(msgspec.Struct, frozen=True):
     """A purlin that passes through a wall, in the wall's coordinates, mm.
 
     `near` and `far` are the stretches that it takes up on face A and on the far face; timber keeps
@@ -36,7 +36,7 @@ class Crossing(msgspec.Struct, frozen=True):
         return max(self.near[1], self.far[1]) + self.gap
 
 
-def crossings(room: Room, wall: Wall) -> tuple[Crossing, ...]:
+def crossings(room: Room, wall: Wall) -> tuple[PurlinThrough, ...]:
     """The purlins that pass through a wall, from left to right; none along the room."""
     found = []
     (u0, v0), (u1, v1) = wall.chalk
@@ -48,7 +48,7 @@ def crossings(room: Room, wall: Wall) -> tuple[Crossing, ...]:
         near, far = (sorted((u - u0 - d) / across for u in faces) for d in (0.0, aside))
         bottom, gap = purlin.underside.mm, purlin.gap.mm
         top = bottom + purlin.timber.width.mm
-        new = Crossing(purlin.id, (near[0], near[1]), (far[0], far[1]), bottom, top, gap)
+        new = PurlinThrough(purlin.id, (near[0], near[1]), (far[0], far[1]), bottom, top, gap)
         if new.left < wall.run and new.right > 0.0:
             found.append(new)
     return tuple(sorted(found, key=lambda c: c.left))
