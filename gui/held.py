@@ -18,6 +18,7 @@ from gui.panels.nailed import NailedForm
 from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
 from gui.panels.opening import OpeningForm
+from gui.panels.passing import PassingForm
 from gui.panels.plate_rules import PlateRulesForm
 from gui.panels.plates import PlatesForm
 from gui.panels.raising import RaisingForm
@@ -46,6 +47,7 @@ _FORMS_OF = {
 }
 
 _OF_THE_WALL = (
+    "passing",
     "wall",
     "rules",
     "measured",
@@ -85,7 +87,9 @@ class Held(QScrollArea):
         self.plate_rules = PlateRulesForm(desk, words)
         self.to_room = QPushButton(words.word("held.to-room"))
         self.to_room.clicked.connect(desk.show_room)
+        self.passing = PassingForm(desk, words)
         self._forms: dict[str, QWidget] = {
+            "passing": self.passing,
             "opening": self.opening,
             "leaf": Section(words.word("heading.leaf"), self.leaf),
             "box": self.box,
@@ -152,6 +156,7 @@ class Held(QScrollArea):
             return _OF_THE_ROOM
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
-            return _OF_THE_WALL
+            meets = self.passing.meets_any
+            return tuple(name for name in _OF_THE_WALL if meets or name != "passing")
         also = ("measured-stud",) if self.measured_stud.shows_held else ()
         return (*_FORMS_OF[thing.kind], *also)

@@ -7,10 +7,12 @@ from core.roof import (
     PurlinThrough,
     Roof,
     RoofLine,
-    crossings,
+    as_passed,
     inside_purlin,
+    purlins_through,
     rafters_of,
     roof_line,
+    roof_to,
     underside,
 )
 
@@ -34,11 +36,13 @@ class Overhead(msgspec.Struct, frozen=True):
 
 def overhead(room: Room, roof: Roof, wall: Wall) -> Overhead:
     """What `roof`, the roof of `room`, is to a wall."""
+    roof = roof_to(room, roof, wall)
     near, far = (_line(roof, wall, away) for away in (0.0, wall.stud.width.mm))
     if near is None:
         return Overhead(None, far, None, (), None)
-    inside = inside_purlin(room, wall)
-    return Overhead(near, far, _foot(room, wall), crossings(room, wall), inside)
+    passed = as_passed(room, wall)
+    through, inside = purlins_through(passed, wall), inside_purlin(passed, wall)
+    return Overhead(near, far, _foot(room, wall), through, inside)
 
 
 def _foot(room: Room, wall: Wall) -> tuple[RoofLine, RoofLine] | None:

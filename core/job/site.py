@@ -1,7 +1,7 @@
 """How the walls of a job go up, worked out when it is asked for."""
 
 from core.job.results import Results
-from core.roof import roof_of
+from core.roof import roof_of, roof_to
 from core.site import GoingUp, Surroundings, going_up
 
 
@@ -21,6 +21,5 @@ def surroundings_of(results: Results, letter: str) -> Surroundings | None:
         return None
     standing = (other.wall for other in results.walls if other.inputs.near is not None)
     others = tuple(other for other in standing if other.letter != letter)
-    return Surroundings(
-        roof_of(project.room), project.room, result.wall, result.inputs.near, others
-    )
+    roof = roof_to(project.room, roof_of(project.room), result.wall)
+    return Surroundings(roof, project.room, result.wall, result.inputs.near, others)

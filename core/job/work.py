@@ -34,12 +34,22 @@ from core.job.change import since_cut
 from core.job.made import changes_of
 from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
-from core.model import PlateRules, Point, Project, Room, SiteRecord, StandsOn, Timber, Wall
+from core.model import (
+    PassesPurlin,
+    PlateRules,
+    Point,
+    Project,
+    Room,
+    SiteRecord,
+    StandsOn,
+    Timber,
+    Wall,
+)
 from core.roof import Roof, RoofLine, corrected, differences, roof_heights, roof_of, survey
 from core.wording import message
 
-Ground = tuple[Point, Point, Timber, StandsOn | None]
-"""Where a wall stands: its ends, its studs' timber, and what it stands on."""
+Ground = tuple[Point, Point, Timber, StandsOn | None, tuple[PassesPurlin, ...]]
+"""Where a wall stands: its ends, its studs' timber, what it stands on; how it passes purlins."""
 
 
 class Memo:
@@ -177,4 +187,4 @@ def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
 
 def _ground(wall: Wall) -> Ground:
     """All of a wall that matters to what is overhead."""
-    return wall.left_end, wall.right_end, wall.stud, wall.stands_on
+    return wall.left_end, wall.right_end, wall.stud, wall.stands_on, wall.passes

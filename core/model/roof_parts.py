@@ -85,7 +85,9 @@ class Passing(enum.Enum):
 class Purlin(msgspec.Struct, frozen=True):
     """A purlin or beam along the roof, set plumb, with its left face at `left` across.
 
-    A wall that it passes through keeps its studs `gap` away on either side.
+    A wall that it passes through keeps its timber `gap` away on every side. It goes from `start` to
+    `end` along the room, or through all of the room where they are not stated. With `end_left` it
+    is turned: its left face, for one who looks from the start, comes out there across at its end.
     """
 
     id: str
@@ -94,6 +96,16 @@ class Purlin(msgspec.Struct, frozen=True):
     underside: Length
     passing: Passing
     gap: Length
+    start: Length | None = None
+    end: Length | None = None
+    end_left: Length | None = None
+
+
+class PassesPurlin(msgspec.Struct, frozen=True):
+    """How one wall passes the purlin with the id `purlin`, whatever is stated for all walls."""
+
+    purlin: str
+    passing: Passing
 
 
 class ClearKind(enum.Enum):

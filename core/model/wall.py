@@ -12,6 +12,7 @@ from core.lengths import Length
 from core.model.leaf import Hanging, Leaf
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
+from core.model.roof_parts import PassesPurlin, Passing, Purlin
 from core.model.room import Point
 from core.model.rules import DoubledStud, WallRules
 from core.model.side import Side
@@ -160,7 +161,8 @@ class Wall(msgspec.Struct, frozen=True):
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
     places that the person left empty on purpose. `meeting` is what the wall gets where others end
     against it; `slip_gap` is how far its top plate stays below the rafters, measured plumb.
-    `stands_on` is None for a wall on the floor.
+    `stands_on` is None for a wall on the floor; `passes` holds the purlins that this wall passes in
+    its own way.
 
     What was measured stands in `roof_points` and `floor_points`. With a `level_line` snapped or
     shone at that height above the subfloor, roof heights are read up from it and floor heights
@@ -195,6 +197,7 @@ class Wall(msgspec.Struct, frozen=True):
     doubled: tuple[DoubledStud, ...] = ()
     rules: WallRules | None = None
     stands_on: StandsOn | None = None
+    passes: tuple[PassesPurlin, ...] = ()
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:
@@ -211,6 +214,11 @@ class Wall(msgspec.Struct, frozen=True):
     def goes_by(self) -> WallRules:
         """The stated rules of framing, or the usual ones."""
         return self.rules or WallRules()
+
+    def passing(self, purlin: Purlin) -> Passing:
+        """How it passes a purlin: in its own way, or as all walls do."""
+        own = (p.passing for p in self.passes if p.purlin == purlin.id)
+        return next(own, purlin.passing)
 
     def opening(self, opening_id: str) -> Opening:
         """The opening with this id; KeyError if there is none."""

@@ -6,8 +6,16 @@ from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
 from core.roof.parts import stands_in_wing
 from core.roof.plane import Part, Plan, Plane, Roof
-from core.roof.purlins import PurlinThrough, crossings, inside_purlin
-from core.roof.stated import rafters_of, ridge, roof_of
+from core.roof.purlins import (
+    PurlinThrough,
+    as_passed,
+    inside_purlin,
+    purlin_ends,
+    purlin_outline,
+    purlins_met,
+    purlins_through,
+)
+from core.roof.stated import rafters_of, ridge, roof_of, roof_to
 from core.roof.survey import BestFit, Reading, Survey, survey
 
 __all__ = [
@@ -21,19 +29,24 @@ __all__ = [
     "RoofLine",
     "Segment",
     "Survey",
+    "as_passed",
     "below",
     "corrected",
-    "crossings",
     "differences",
     "floor_line",
     "inside_purlin",
     "level_line",
     "lowered",
+    "purlin_ends",
+    "purlin_outline",
+    "purlins_met",
+    "purlins_through",
     "rafters_of",
     "ridge",
     "roof_heights",
     "roof_line",
     "roof_of",
+    "roof_to",
     "stands_in_wing",
     "survey",
     "underside",

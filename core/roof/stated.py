@@ -3,10 +3,11 @@
 import math
 from itertools import pairwise
 
-from core.model import Passing, Purlin, Room
+from core.model import Passing, Purlin, Room, Wall
 from core.roof.parts import dormer_parts, main_parts, wing_parts
 from core.roof.plane import Part, Plane, Roof
 from core.roof.profile import Line, lines
+from core.roof.purlins import as_passed, purlin_outline
 
 
 def roof_of(room: Room) -> Roof:
@@ -20,6 +21,12 @@ def roof_of(room: Room) -> Roof:
     for wing in room.wings:
         parts += wing_parts(room, wing)
     return Roof(tuple(parts), _ceilings(room))
+
+
+def roof_to(room: Room, roof: Roof, wall: Wall) -> Roof:
+    """What `roof`, the roof of `room`, is to one wall, which may pass purlins in its own way."""
+    passed = as_passed(room, wall)
+    return roof if passed is room else roof_of(passed)
 
 
 def rafters_of(room: Room) -> Roof:
@@ -71,8 +78,7 @@ def _ceilings(room: Room) -> tuple[Part, ...]:
 
 def _under(room: Room, purlin: Purlin) -> Part:
     """The underside of a purlin that walls pass under."""
-    left = purlin.left.mm
-    return _strip(room, left, left + purlin.timber.thickness.mm, purlin.underside.mm)
+    return Part((Plane(0.0, 0.0, purlin.underside.mm),), purlin_outline(room, purlin))
 
 
 def _strip(room: Room, left: float, right: float, height: float) -> Part:

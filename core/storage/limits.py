@@ -74,6 +74,9 @@ NAILS: Final = 100
 PENCIL_LETTERS: Final = 3
 """The most letters in the letter of a wall or beside a pencil line."""
 
+PURLIN_MM: Final = 100.0
+"""The shortest purlin or beam."""
+
 FIT_MM: Final = 50.0
 """The most that studs are cut short of the plates, or too long for a tight fit."""
 

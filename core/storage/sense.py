@@ -17,6 +17,7 @@ from core.storage.ranges import above_zero, few_enough, within
 from core.storage.sense_habits import plate_rules
 from core.storage.sense_nailed import rafter_places
 from core.storage.sense_nailing import nailing_faults
+from core.storage.sense_purlins import purlins_passed
 from core.storage.sense_roof import roof_parts_faults
 from core.storage.sense_wall import wall_faults
 from core.storage.sentences import Why, fault
@@ -34,6 +35,7 @@ def project_faults(project: Project) -> Iterator[Fault]:
         place = f"project.walls[{index}]"
         yield from wall_letter(wall.letter, f"{place}.letter")
         yield from wall_faults(wall, place)
+        yield from purlins_passed(wall, project.room, place)
         yield from end_in_room(wall.left_end, project.room, f"{place}.left_end")
         yield from end_in_room(wall.right_end, project.room, f"{place}.right_end")
     yield from pencil_letters(project.habits.letters, "project.habits.letters")

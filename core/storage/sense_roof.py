@@ -6,10 +6,11 @@
 from collections.abc import Iterator
 
 from core.lengths import Length, write
-from core.model import Dormer, KeptClear, Purlin, Room, Slope, Wing
+from core.model import Dormer, KeptClear, Room, Slope, Wing
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
+from core.storage.sense_purlins import purlin_faults
 from core.storage.sense_wall import well_formed_id
 from core.storage.sentences import Why, fault
 
@@ -32,7 +33,7 @@ def roof_parts_faults(room: Room, place: str) -> Iterator[Fault]:
     for index, wing in enumerate(room.wings):
         yield from wing_size(wing, room, f"{place}.wings[{index}]")
     for index, purlin in enumerate(room.purlins):
-        yield from purlin_size(purlin, room, f"{place}.purlins[{index}]")
+        yield from purlin_faults(purlin, room, f"{place}.purlins[{index}]")
     for index, kept in enumerate(room.kept_clear):
         yield from kept_clear_size(kept, f"{place}.kept_clear[{index}]")
 
@@ -81,17 +82,6 @@ def wing_size(wing: Wing, room: Room, place: str) -> Iterator[Fault]:
         slope: Slope = getattr(wing, name)
         yield from _height(slope.eave_height, f"{place}.{name}.eave_height")
         yield from breaks_in_order(slope, f"{place}.{name}")
-
-
-def purlin_size(purlin: Purlin, room: Room, place: str) -> Iterator[Fault]:
-    """A purlin lies within the room's width and above the floor."""
-    yield from within(purlin.left, 0.0, room.width.mm, f"{place}.left")
-    for name in ("thickness", "width"):
-        yield from above_zero(
-            getattr(purlin.timber, name), limits.PART_MM, f"{place}.timber.{name}"
-        )
-    yield from above_zero(purlin.underside, limits.ROOM_MM, f"{place}.underside")
-    yield from within(purlin.gap, 0.0, limits.PART_MM, f"{place}.gap")
 
 
 def kept_clear_size(kept: KeptClear, place: str) -> Iterator[Fault]:

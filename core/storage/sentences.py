@@ -79,6 +79,9 @@ class Why(enum.StrEnum):
     SAME_RECORD = "same-record"
     NO_SLOPE_THERE = "no-slope-there"
     PAST_ROOM = "past-room"
+    PURLIN_TOO_SHORT = "purlin-too-short"
+    NO_PURLIN = "no-purlin"
+    PASSED_TWICE = "passed-twice"
 
 
 SENTENCES: Final = {
@@ -258,6 +261,15 @@ SENTENCES: Final = {
         "it reaches to {found}, past the end of the room at {limit}",
         "start it nearer to the room's start, or make it narrower",
     ),
+    Why.PURLIN_TOO_SHORT: (
+        "the purlin's ends are {found} apart, less than {limit}",
+        "move its end farther from its start",
+    ),
+    Why.NO_PURLIN: (
+        "“{text}” is no purlin of this room",
+        "write one that is there ({known}), or take this out",
+    ),
+    Why.PASSED_TWICE: ("“{text}” is in this list already", "keep the way that is meant"),
 }
 """The reason and the remedy of every `Why`, with names for the values put in."""
 

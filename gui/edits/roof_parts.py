@@ -35,9 +35,22 @@ def set_part(project: Project, where: Path, index: int, path: Path, value: Any) 
 
 
 def remove_part(project: Project, where: Path, index: int) -> Project:
-    """The room without one part of a list."""
+    """The room without one part of a list; no wall passes a purlin that is gone."""
     items = parts(project, where)
+    if where == ("purlins",):
+        project = _not_passed(project, items[index])
     return _with(project, where, (*items[:index], *items[index + 1 :]))
+
+
+def _not_passed(project: Project, gone: Part) -> Project:
+    """The project in which no wall tells how it passes this purlin."""
+    walls = (
+        msgspec.structs.replace(
+            wall, passes=tuple(p for p in wall.passes if p.purlin != getattr(gone, "id", None))
+        )
+        for wall in project.walls
+    )
+    return msgspec.structs.replace(project, walls=tuple(walls))
 
 
 def _with(project: Project, where: Path, items: tuple[Part, ...]) -> Project:

@@ -12,14 +12,15 @@ from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits.roof_parts import Path, add_part, parts, remove_part, set_part
 from gui.edits.usual_roof import Part
-from gui.fields import Choice, PitchField, shown
+from gui.fields import Choice, MaybeLengthField, PitchField, shown
 from gui.panels.form import Form
 from gui.panels.timber import timber_row
 
 Row = tuple[str, str, Any]
 """The message id of a row, the path of its value (dots between), and what it is.
 
-What it is: "length", "pitch", "timber", or a tuple of (value, message id) to choose from.
+What it is: "length", "maybe" (a length that may be left out), "pitch", "timber", or a tuple of
+(value, message id) to choose from.
 """
 
 
@@ -69,10 +70,21 @@ class PartForm(Form):
         elif what == "length":
             tape = self.desk.wording.tape
             self.row(message_id, self.shown_length(message_id, lambda: shown(value(), tape), edit))
+        elif what == "maybe":
+            self._maybe(message_id, value, edit)
         elif what == "pitch":
             self._pitch(message_id, value, edit)
         else:
             self.row(message_id, self.choice(message_id, what, value, edit))
+
+    def _maybe(
+        self, message_id: str, value: Callable[[], Any], edit: Callable[[Any], Project]
+    ) -> None:
+        field = MaybeLengthField(self.words.word(message_id), self.desk)
+        field.stated.connect(lambda length: self.apply(field, lambda: edit(length)))
+        tape = self.desk.wording.tape
+        self.shows(lambda: field.show_text(shown(value(), tape) if value() is not None else ""))
+        self.row(message_id, field)
 
     def _pitch(
         self, message_id: str, value: Callable[[], Any], edit: Callable[[Any], Project]

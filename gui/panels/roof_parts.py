@@ -49,6 +49,9 @@ _WING: tuple[Row, ...] = (
 )
 _PURLIN: tuple[Row, ...] = (
     ("field.purlin-left", "left", "length"),
+    ("field.purlin-start", "start", "maybe"),
+    ("field.purlin-end", "end", "maybe"),
+    ("field.purlin-end-left", "end_left", "maybe"),
     ("field.purlin-timber", "timber", "timber"),
     ("field.underside", "underside", "length"),
     (

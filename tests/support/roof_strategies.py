@@ -94,6 +94,9 @@ def _wing(draw: st.DrawFn, name: str, room: Room, system: System) -> Wing:
 
 @st.composite
 def _purlin(draw: st.DrawFn, name: str, room: Room, system: System) -> Purlin:
+    start = draw(st.none() | lengths(0, 0.4 * room.length.mm, system))
+    end = draw(st.none() | lengths(0.5 * room.length.mm, room.length.mm, system))
+    turned = draw(st.none() | st.none() | lengths(0, room.width.mm, system))
     return Purlin(
         name,
         draw(lengths(0, room.width.mm, system)),
@@ -101,6 +104,9 @@ def _purlin(draw: st.DrawFn, name: str, room: Room, system: System) -> Purlin:
         draw(lengths(800, 2500, system)),
         draw(st.sampled_from(Passing)),
         draw(lengths(0, 20, system)),
+        start,
+        end,
+        turned,
     )
 
 

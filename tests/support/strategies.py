@@ -38,6 +38,8 @@ from core.model import (
     Near,
     Opening,
     OpeningKind,
+    PassesPurlin,
+    Passing,
     PieceMade,
     PlateJoint,
     PlateLie,
@@ -202,8 +204,17 @@ def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3)
     )
     for _ in range(draw(st.integers(0, most_walls))):
         wall = draw(walls(project.room, used, next_letter(project)))
+        wall = draw(_passing(wall, project.room))
         project = msgspec.structs.replace(project, walls=(*project.walls, wall))
     return project
+
+
+@st.composite
+def _passing(draw: st.DrawFn, wall: Wall, room: Room) -> Wall:
+    """The wall passing some of the room's purlins in its own way."""
+    chosen = [p.id for p in room.purlins if draw(st.booleans())]
+    passes = tuple(PassesPurlin(name, draw(st.sampled_from(Passing))) for name in chosen)
+    return msgspec.structs.replace(wall, passes=passes)
 
 
 @st.composite

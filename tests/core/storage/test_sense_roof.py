@@ -95,6 +95,12 @@ def test_all_of_it_makes_sense() -> None:
         pytest.param("purlins", {"left": 6001}, "left", id="purlin beside the room"),
         pytest.param("purlins", {"underside": 0}, "underside", id="purlin on the floor"),
         pytest.param("purlins", {"gap": -1}, "gap", id="gap below zero"),
+        pytest.param("purlins", {"start": 500, "end": 599}, "end", id="purlin of 99 mm"),
+        pytest.param("purlins", {"start": 16001}, "start", id="purlin that starts past its end"),
+        pytest.param("purlins", {"end": 100_001}, "end", id="end at no place"),
+        pytest.param(
+            "purlins", {"start": 5, "end": 5, "end_left": 1500}, "end", id="turned to nothing"
+        ),
         pytest.param("kept_clear", {"wide": 0}, "wide", id="chimney of no width"),
         pytest.param("kept_clear", {"gap": 1001}, "gap", id="gap of over a metre"),
     ],

@@ -84,6 +84,15 @@ def test_each_list_adds_and_takes_away(desk: Desk, form: RoofPartsForm, name: st
         ("wings", "Reaches out by", "60", "reach", 1524.0),
         ("wings", "First eave height", "50", "first.eave_height", 1270.0),
         ("purlins", "Its left face across at", "40", "left", 1016.0),
+        ("purlins", "Starts along the room at (nothing: runs on)", "40", "start", 1016.0),
+        ("purlins", "Ends along the room at (nothing: runs on)", "90", "end", 2286.0),
+        (
+            "purlins",
+            "Left face across at its end (nothing: straight)",
+            "70",
+            "end_left",
+            1778.0,
+        ),
         ("purlins", "Gap kept", "1/2", "gap", 12.7),
         ("kept_clear", "Wide across", "20", "wide", 508.0),
         ("right-breaks", "In from the eave wall, level", "30", "run", 762.0),
@@ -100,6 +109,15 @@ def test_a_field_states_its_value(
         found = getattr(found, part)
     assert isinstance(found, Length)
     assert found.mm == pytest.approx(mm)
+
+
+def test_an_emptied_field_is_not_stated(desk: Desk, form: RoofPartsForm) -> None:
+    rows = form.lists["purlins"]
+    rows.add.click()
+    field = named(rows.body, "Ends along the room at (nothing: runs on)")
+    enter(field, "90")
+    enter(field, "")
+    assert desk.project.room.purlins[0].end is None
 
 
 def test_choices_state_their_values(desk: Desk, form: RoofPartsForm) -> None:
