@@ -6,6 +6,9 @@ import enum
 class Pen(enum.Enum):
     """What an element shows. Screen, paper and drawing file settle colour, weight and layer."""
 
+    # Every stroke is looked up by its pen on each frame, and the usual hash is reckoned in Python.
+    __hash__ = object.__hash__
+
     ROOF = "roof"
     ABOVE_ROOF = "above roof"
     FLOOR = "floor"

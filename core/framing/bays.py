@@ -75,16 +75,16 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
     heads = [m for m in members if m.role is Role.HEADER]
     tops = {_opening(h): h for h in sorted(heads, key=lambda h: h.top)}
     sole = next((m.top - m.bottom for m in members if m.role is Role.SOLE_PLATE), 0.0)
+    standing = sorted((m for m in members if m.role in _STANDS), key=lambda m: m.left)
     for header in tops.values():
         beside = [
             m
-            for m in members
-            if m.role in _STANDS
-            and m.top > header.top + CLEAR
+            for m in standing
+            if m.left <= header.right + CLEAR
             and m.right >= header.left - CLEAR
-            and m.left <= header.right + CLEAR
+            and m.top > header.top + CLEAR
         ]
-        for a, b in pairwise(sorted(beside, key=lambda m: m.left)):
+        for a, b in pairwise(beside):
             bay = _to_plates(_path(a), (a.right, b.left), header.top, header.top - sole, over)
             if bay.high > bay.foot + CLEAR:
                 yield bay
@@ -101,11 +101,7 @@ def _to_plates(
 
 
 def _highest(line: RoofLine, left: float, right: float) -> float:
-    return max(
-        segment.at(x)
-        for segment in line.between(left, right)
-        for x in (segment.left, segment.right)
-    )
+    return max(max(s.at(s.left), s.at(s.right)) for s in line.between(left, right))
 
 
 def _doorway(a: Member, b: Member, headers: list[Member]) -> bool:

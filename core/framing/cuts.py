@@ -44,6 +44,8 @@ def top_facets(spans: tuple[tuple[Segment, ...], ...]) -> tuple[Facet, ...]:
     `spans` are what is overhead on each face. Where a break runs aslant over the member, a plane
     may be met on one face alone.
     """
+    if all(len(span) == 1 and _same_slopes(span[0], spans[0][0]) for span in spans):
+        return (stud_facet(spans[0][0]),)
     met: list[Segment] = []
     for segment in (s for span in spans for s in span):
         same = next((n for n, m in enumerate(met) if _same_slopes(m, segment)), None)

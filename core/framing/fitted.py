@@ -111,7 +111,7 @@ def one_cut(member: Member) -> Member:
     A measured line turns so little at a stud that no saw is set anew for it: the cut is straight
     from edge to edge.
     """
-    at_foot, at_top = (_alike(cut) for cut in (member.first_cut, member.last_cut))
+    at_foot, at_top = _alike(member.first_cut), _alike(member.last_cut)
     if not at_foot and not at_top:
         return member
     near, far = (_chords(outline, at_foot, at_top) for outline in (member.near, member.far))
@@ -132,9 +132,10 @@ def one_cut(member: Member) -> Member:
 
 def _alike(cut: tuple[Facet, ...]) -> bool:
     """Whether a cut has several facets that are next to alike."""
+    if len(cut) == 1:
+        return False
     bevels, mitres = [f.bevel for f in cut], [f.mitre for f in cut]
-    same = all(max(angles) - min(angles) <= SQUARE_WITHIN for angles in (bevels, mitres))
-    return len(cut) > 1 and same
+    return all(max(angles) - min(angles) <= SQUARE_WITHIN for angles in (bevels, mitres))
 
 
 def _chord(corners: tuple[XY, ...], cut: tuple[Facet, ...]) -> Segment:

@@ -64,28 +64,46 @@ def marks(wall: Wall, frame: Frame, line_edge: LineEdge, letters: Letters) -> tu
     The sole plate's tape hooks on the end where layout starts. A sloping plate's hooks on its low
     end, a level one's on the end where layout starts.
     """
-    upright = [m for m in frame.members if m.role in _LETTERED]
+    lying = _Lying.of(frame)
     made: list[Mark] = []
-    for member in upright:
-        letter = getattr(letters, _LETTERED[member.role])
-        edge = _uphill(member) if line_edge is LineEdge.UPHILL else None
-        made += _sole_marks(wall, frame, member, letter, edge)
-        made += _top_marks(wall, frame, member, letter, edge)
-        made += _header_marks(wall, frame, member, letter)
-    order = {key: n for n, key in enumerate(_plates_in_order(frame))}
+    for member in frame.members:
+        if (role := _LETTERED.get(member.role)) is not None:
+            letter = getattr(letters, role)
+            edge = _uphill(member) if line_edge is LineEdge.UPHILL else None
+            made += _sole_marks(wall, lying, member, letter, edge)
+            made += _top_marks(wall, lying, member, letter, edge)
+            made += _header_marks(wall, lying, member, letter)
+    order = {key: n for n, key in enumerate(lying.in_order)}
     return tuple(sorted(made, key=lambda m: (order[m.plate], m.along)))
 
 
-def _plates_in_order(frame: Frame) -> list[str]:
-    roles = (Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER)
-    return [m.key for role in roles for m in frame.members if m.role is role]
+class _Lying(msgspec.Struct, frozen=True):
+    """What marks are made on, gathered once for all members, and the undersides of the plates.
+
+    Of `tops` the lowest comes first.
+    """
+
+    near: RoofLine
+    soles: tuple[Member, ...]
+    tops: tuple[tuple[Member, tuple[XY, ...]], ...]
+    headers: tuple[Member, ...]
+    in_order: tuple[str, ...]
+
+    @classmethod
+    def of(cls, frame: Frame) -> "_Lying":
+        soles, tops, headers = (
+            [m for m in frame.members if m.role is role]
+            for role in (Role.SOLE_PLATE, Role.TOP_PLATE, Role.HEADER)
+        )
+        courses = tuple((m, underside(m)) for m in sorted(tops, key=lambda m: m.bottom))
+        in_order = tuple(m.key for m in (*soles, *tops, *headers))
+        return cls(frame.near, tuple(soles), courses, tuple(headers), in_order)
 
 
 def _sole_marks(
-    wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
+    wall: Wall, lying: _Lying, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
-    soles = (m for m in frame.members if m.role is Role.SOLE_PLATE)
-    sole = next((m for m in soles if _stands_on(member, m)), None)
+    sole = next((m for m in lying.soles if _stands_on(member, m)), None)
     if sole is None:
         return []
     origin = wall.layout.start
@@ -96,18 +114,18 @@ def _sole_marks(
 
 
 def _top_marks(
-    wall: Wall, frame: Frame, member: Member, letter: str, uphill: Side | None
+    wall: Wall, lying: _Lying, member: Member, letter: str, uphill: Side | None
 ) -> list[Mark]:
     """The mark on the plate it is nailed to, the one over its middle if it is astride a break.
 
     The mark runs along the plate's underside. A stud astride a break shows one edge on each plate:
     the one on the marked plate is lined.
     """
-    segment = _touched(member, frame.near) if reaches_plates(member) else None
-    plate = _plate_over(frame, segment) if segment else None
-    if plate is None:
+    segment = _touched(member, lying.near) if reaches_plates(member) else None
+    found = _plate_over(lying, segment) if segment else None
+    if found is None:
         return []
-    course = underside(plate)
+    plate, course = found
     origin = _origin(wall, course)
     edge = uphill or origin
     if not course[0][0] <= _edge_x(member, edge) <= course[-1][0]:
@@ -120,12 +138,12 @@ def _top_marks(
     return [Mark(member.key, plate.key, letter, origin, edge, along_sole, along_top, x)]
 
 
-def _header_marks(wall: Wall, frame: Frame, member: Member, letter: str) -> list[Mark]:
+def _header_marks(wall: Wall, lying: _Lying, member: Member, letter: str) -> list[Mark]:
     """A cripple's mark on the header it stands on, from the header's end where layout starts."""
     if member.role not in (Role.CRIPPLE, Role.BLOCK):
         return []
-    for header in frame.members:
-        under = header.role is Role.HEADER and abs(header.top - member.bottom) < 1e-6
+    for header in lying.headers:
+        under = abs(header.top - member.bottom) < 1e-6
         if under and header.left <= member.left + 1e-6 and member.right <= header.right + 1e-6:
             edge = wall.layout.start
             x = _edge_x(member, edge)
@@ -153,7 +171,7 @@ def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
 def _stands_on(member: Member, sole: Member) -> bool:
     """Whether a member's foot is on this sole plate, or on this piece of it."""
     x, y = member.near[0]
-    if not (sole.left - 1e-6 <= member.left and member.right <= sole.right + 1e-6):
+    if y > sole.top + 1e-6 or sole.left - 1e-6 > member.left or member.right > sole.right + 1e-6:
         return False
     return abs(y - height_on(topside(sole), x)) < 1e-6
 
@@ -163,10 +181,11 @@ def _touched(member: Member, line: RoofLine) -> Segment | None:
 
     The gap under it is the stud's fit. Astride a step a stud is cut to the lower side alone.
     """
-    middle = (member.left + member.right) / 2
-    top = crown(member.near)
     left, right = member.left + TOUCH, member.right - TOUCH
     over = [s for s in line.segments if s.left < right and s.right > left]
+    if len(over) == 1 and over[0].left <= member.left and member.right <= over[0].right:
+        return over[0]
+    middle, top = (member.left + member.right) / 2, crown(member.near)
     gaps = [
         (s.at(x) - y, s) for s in over for x, y in top if s.left - TOUCH <= x <= s.right + TOUCH
     ]
@@ -179,9 +198,8 @@ def _edge_x(member: Member, edge: Side) -> float:
     return member.left if edge is Side.LEFT else member.right
 
 
-def _plate_over(frame: Frame, segment: Segment) -> Member | None:
-    """The lowest layer of top plate whose underside holds this segment."""
+def _plate_over(lying: _Lying, segment: Segment) -> tuple[Member, tuple[XY, ...]] | None:
+    """The lowest layer of top plate whose underside holds this segment, and that underside."""
     middle = (segment.left + segment.right) / 2
-    plates = [m for m in frame.members if m.role is Role.TOP_PLATE]
-    over = [p for p in plates if underside(p)[0][0] - 1e-6 <= middle <= underside(p)[-1][0] + 1e-6]
-    return min(over, key=lambda p: p.bottom, default=None)
+    over = (p for p in lying.tops if p[1][0][0] - 1e-6 <= middle <= p[1][-1][0] + 1e-6)
+    return next(over, None)

@@ -2,6 +2,7 @@
 
 import enum
 import math
+from functools import cached_property
 
 import msgspec
 
@@ -17,6 +18,9 @@ SQUARE_WITHIN = math.radians(0.5)
 
 class Role(enum.Enum):
     """What a member is in the wall."""
+
+    # Members are asked for theirs at every turn, and the usual hash is reckoned in Python.
+    __hash__ = object.__hash__
 
     SOLE_PLATE = "sole plate"
     TOP_PLATE = "top plate"
@@ -66,7 +70,7 @@ class Rip(msgspec.Struct, frozen=True):
     bevel: float
 
 
-class Member(msgspec.Struct, frozen=True):
+class Member(msgspec.Struct, frozen=True, dict=True):
     """A piece of timber in its place; lengths in mm.
 
     `near` and `far` are its outlines on face A and on the far face. `edges` are the lengths of its
@@ -77,6 +81,8 @@ class Member(msgspec.Struct, frozen=True):
     spacers `spacer` thick between them if it is more than 0.
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
     `rip` tells of a plate whose edges are ripped; thickness and width are those of the stock.
+
+    The sides are asked for some thousand times a frame of a drag, so each is worked out once.
     """
 
     key: str
@@ -95,22 +101,22 @@ class Member(msgspec.Struct, frozen=True):
     spacer: float = 0.0
     rip: Rip | None = None
 
-    @property
+    @cached_property
     def left(self) -> float:
         """The x of its left edge or tip on face A, mm."""
         return min(x for x, _ in self.near)
 
-    @property
+    @cached_property
     def right(self) -> float:
         """The x of its right edge or tip on face A, mm."""
         return max(x for x, _ in self.near)
 
-    @property
+    @cached_property
     def bottom(self) -> float:
         """The y of its lowest point on face A, mm."""
         return min(y for _, y in self.near)
 
-    @property
+    @cached_property
     def top(self) -> float:
         """The y of its highest point on face A, mm."""
         return max(y for _, y in self.near)

@@ -57,6 +57,8 @@ def pass_purlins(
     A plate ends plumb at the purlin's faces, its gap away, and goes on as another piece beyond.
     Standing members stay where they are; those that a purlin runs into are told as clashes.
     """
+    if not crossings:
+        return Passed(frame, marks)
     pieces: dict[str, list[Member]] = {}
     cut: dict[str, float] = {}
     for member in (m for m in frame.members if m.role is Role.TOP_PLATE):

@@ -49,9 +49,10 @@ def saw_setting(facet: Facet, saw: Saw) -> Setting:
     BY_HAND names the angles of the piece flat on the saw.
     """
     bevel, mitre = abs(facet.bevel), abs(facet.mitre)
+    if bevel <= saw.bevel.angle + _STOP and mitre <= saw.mitre.angle + _STOP:
+        return Setting(Way.FLAT, bevel, mitre)
     edge = _on_edge(bevel, mitre)
     ways = (
-        (Way.FLAT, (bevel, mitre)),
         (Way.ON_EDGE, edge),
         (Way.SQUARE, (bevel, math.pi / 2 - mitre)),
         (Way.ON_EDGE_SQUARE, (edge[0], math.pi / 2 - edge[1])),

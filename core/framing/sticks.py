@@ -38,11 +38,11 @@ def standing(
         feet, first_cut = tuple(_corners(span) for span in under), tuple(map(foot_facet, under[0]))
     else:
         feet, first_cut = (((left, foot), (right, foot)),) * 2, SQUARE
-    lengths = [_lengths(*pair) for pair in zip(feet, tops, strict=True)]
-    short = min(min(found) for found in lengths)
+    on_near, on_far = _lengths(feet[0], tops[0]), _lengths(feet[1], tops[1])
+    short = min(*on_near, *on_far)
     if short <= NO_ROOM:
         return None
-    near, far = ((*below, *reversed(above)) for below, above in zip(feet, tops, strict=True))
+    near, far = (*feet[0], *tops[0][::-1]), (*feet[1], *tops[1][::-1])
     heights = [y for _, y in (*near, *far)]
     return Member(
         key=key,
@@ -51,8 +51,8 @@ def standing(
         width=timber.width.mm,
         near=near,
         far=far,
-        edges=(lengths[0][0], lengths[0][-1], lengths[1][0], lengths[1][-1]),
-        long_point=max(max(found) for found in lengths),
+        edges=(on_near[0], on_near[-1], on_far[0], on_far[-1]),
+        long_point=max(*on_near, *on_far),
         short_point=short,
         overall=max(heights) - min(heights),
         first_cut=first_cut,
@@ -93,6 +93,8 @@ def _corners(span: tuple[Segment, ...]) -> tuple[XY, ...]:
 
 def _lengths(foot: tuple[XY, ...], top: tuple[XY, ...]) -> list[float]:
     """The lengths on one face from left to right: at both edges, and at every corner between."""
+    if len(foot) == len(top) == 2:
+        return [top[0][1] - foot[0][1], top[1][1] - foot[1][1]]
     places = sorted({x for x, _ in (*foot, *top)})
     return [_height(top, x) - _height(foot, x) for x in places]
 

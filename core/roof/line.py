@@ -79,13 +79,12 @@ class RoofLine(msgspec.Struct, frozen=True):
         """
         over = tuple(s for s in self.segments if s.left < right - TOUCH and s.right > left + TOUCH)
         over = over or (self._around((left + right) / 2)[0],)
+        if len(over) == 1:
+            return (_cut(over[0], left, right),)
         if _stepped(over):
             return _lowest_of(over, left, right)
         ends = [left, *(s.left for s in over[1:]), right]
-        return tuple(
-            msgspec.structs.replace(s, left=a, right=b)
-            for s, (a, b) in zip(over, pairwise(ends), strict=True)
-        )
+        return tuple(_cut(s, a, b) for s, (a, b) in zip(over, pairwise(ends), strict=True))
 
     def _around(self, x: float) -> list[Segment]:
         """The segment over x, or both where x is a break."""
@@ -244,6 +243,10 @@ def _break(a: Segment, b: Segment, a_down: Segment, b_down: Segment) -> float:
     return (b_down.height - a_down.height) / closing
 
 
+def _cut(segment: Segment, left: float, right: float) -> Segment:
+    return Segment(left, right, segment.height, segment.along, segment.across)
+
+
 def _stepped(over: tuple[Segment, ...]) -> bool:
     return any(abs(a.at(a.right) - b.at(b.left)) > TOUCH for a, b in pairwise(over))
 
@@ -258,5 +261,5 @@ def _lowest_of(over: tuple[Segment, ...], left: float, right: float) -> tuple[Se
     lowest: list[Segment] = []
     for a_x, b_x in pairwise(inside):
         low = min(over, key=lambda s: s.at((a_x + b_x) / 2))
-        append(lowest, msgspec.structs.replace(low, left=a_x, right=b_x))
+        append(lowest, _cut(low, a_x, b_x))
     return tuple(lowest)
