@@ -45,7 +45,7 @@ def fit(
     the end studs and of the kings and trimmers of the `others`, or be shared with them where the
     wall's rules say so: that is a range of one place.
     """
-    ranges = _under(wall, opening, over)
+    ranges = under_plates(wall, opening, over)
     ranges = _overlaps(ranges, beside_ends(wall, opening))
     for other in others:
         ranges = _overlaps(ranges, beside_another(wall, opening, other))
@@ -53,7 +53,10 @@ def fit(
     return Fit(fits, ranges)
 
 
-def _under(wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine]) -> tuple[Range, ...]:
+def under_plates(
+    wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine]
+) -> tuple[Range, ...]:
+    """The ranges of its left edge, mm, where an opening with its header passes under the plates."""
     need = opening.head.mm + header_rise(opening.header)
     bearing = wall.stud.thickness.mm
     near, far = (_high_enough(line, need) for line in over)

@@ -1,43 +1,35 @@
 """Where a thing may go while it is being moved: snapping and limits, for drags and arrow keys."""
 
-import enum
+import math
 
 import msgspec
 
 from core.framing import keys
+from core.framing.boxes import box_bottom
 from core.framing.fit import fit, framed_width
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, layout_lefts
 from core.framing.member import Member, Role
-from core.model import Box, BoxHeight, Side, Wall
+from core.framing.openings import lowest_sill
+from core.framing.snapping import Grip, Moved, Snap, Targets, settle
+from core.framing.stopping import Stop, highest_sill, opening_stop
+from core.model import Box, BoxHeight, Opening, Side, Wall
+
+__all__ = [
+    "UPRIGHT",
+    "Grip",
+    "Moved",
+    "MovedBox",
+    "Snap",
+    "box_move",
+    "movable",
+    "opening_move",
+    "sill_move",
+    "stud_move",
+]
 
 UPRIGHT = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE, Role.BLOCK})
 _CARRIES_A_BOX = frozenset({Role.STUD, Role.KING, Role.TRIMMER})
-
-
-class Snap(enum.Enum):
-    """What a moved thing came to rest at."""
-
-    LAYOUT = "layout"
-    FACE = "face"
-    STEP = "step"
-    FREE = "free"
-    LIMIT = "limit"
-
-
-class Grip(msgspec.Struct, frozen=True):
-    """How a thing is held: tape step and reach of the snapping, mm; `free` snaps to nothing."""
-
-    step: float
-    reach: float
-    free: bool = False
-
-
-class Moved(msgspec.Struct, frozen=True):
-    """The left edge a moved thing gets, mm, and what it came to rest at."""
-
-    left: float
-    snap: Snap
 
 
 class MovedBox(msgspec.Struct, frozen=True):
@@ -46,6 +38,8 @@ class MovedBox(msgspec.Struct, frozen=True):
     stud: str
     side: Side
     height: float
+    snap: Snap = Snap.STEP
+    other: str = ""
 
 
 def movable(member: Member) -> bool:
@@ -65,33 +59,59 @@ def stud_move(wall: Wall, frame: Frame, key: str, wanted: float, grip: Grip) -> 
         raise KeyError(key)
     if not movable(member):
         raise ValueError(f"{key} does not move")
-    room = _room_for(wall, frame, member)
-    thickness = wall.stud.thickness.mm
-    faces = [m.right for m in _others(frame, member)]
-    faces += [m.left - thickness for m in _others(frame, member)]
-    layout = [left for _, left in layout_lefts(wall)]
-    return _settle(wanted, room, ((Snap.LAYOUT, layout), (Snap.FACE, faces)), grip)
+    thickness, others = wall.stud.thickness.mm, _others(frame, member)
+    faces = [(m.right, m.key) for m in others]
+    faces += [(m.left - thickness, m.key) for m in others]
+    layout = [(left, "") for _, left in layout_lefts(wall)]
+    middle = [((wall.run - thickness) / 2, "")]
+    targets = ((Snap.LAYOUT, layout), (Snap.FACE, faces), (Snap.MIDDLE, middle))
+    moved = settle(wanted, _room_for(wall, frame, member), targets, grip)
+    if moved.snap is not Snap.LIMIT:
+        return moved
+    return _at_limit(moved, wanted, thickness, _spans(wall, frame, others))
 
 
 def opening_move(wall: Wall, frame: Frame, opening_id: str, wanted: float, grip: Grip) -> Moved:
     """Where an opening goes when its left edge is wanted at `wanted`, mm.
 
-    It snaps so that a king stands at a layout place, or to tape steps, and stays where it fits;
-    where it fits nowhere it stays put. KeyError if there is no such opening.
+    It snaps so that a king stands at a layout place, against other openings, to the wall's middle,
+    or to tape steps, and stays where it fits; where it fits nowhere it stays put. KeyError if there
+    is no such opening.
+    """
+    opening, others = wall.opening(opening_id), _other_openings(frame, opening_id)
+    ranges = fit(wall, opening, (frame.near, frame.far), others).ranges
+    if not ranges:
+        stop = opening_stop(wall, opening, (frame.near, frame.far), others, opening.left.mm)
+        return Moved(opening.left.mm, Snap.LIMIT, _key_of(wall, stop[1]), stop[0])
+    moved = settle(wanted, ranges, _opening_targets(wall, opening, others, ranges), grip)
+    if moved.snap is not Snap.LIMIT:
+        return moved
+    past = moved.left + math.copysign(_PAST, wanted - moved.left)
+    stop = opening_stop(wall, opening, (frame.near, frame.far), others, past)
+    return msgspec.structs.replace(moved, other=_key_of(wall, stop[1]), stop=stop[0])
+
+
+def sill_move(wall: Wall, frame: Frame, opening_id: str, wanted: float, grip: Grip) -> Moved:
+    """Where the sill of an opening goes when it is wanted at `wanted`, mm, its head going along.
+
+    It snaps to its own height, in line with the sills and heads of other openings, or to tape
+    steps, and stays between the sole plate and the plates above. KeyError if there is none.
     """
     opening = wall.opening(opening_id)
-    others = [p.opening for p in frame.openings if p.opening.id != opening_id and p.fit.fits]
-    ranges = fit(wall, opening, (frame.near, frame.far), tuple(others)).ranges
-    if not ranges:
-        return Moved(opening.left.mm, Snap.LIMIT)
-    beside = 2 * wall.stud.thickness.mm
-    lefts = [left for _, left in layout_lefts(wall)]
-    kings = [left + beside for left in lefts]
-    kings += [left - beside + wall.stud.thickness.mm - opening.width.mm for left in lefts]
-    faces = [framed_width(wall, o)[1] + beside for o in others]
-    # A place of its own, beside a shared king or an end stud, is found like a face.
-    faces += [low for low, high in ranges if high - low <= CLEAR]
-    return _settle(wanted, ranges, ((Snap.LAYOUT, kings), (Snap.FACE, faces)), grip)
+    others = _other_openings(frame, opening_id)
+    tall = opening.head.mm - opening.sill.mm
+    lowest = lowest_sill(wall, opening)
+    highest = highest_sill(wall, opening, (frame.near, frame.far))
+    if highest < lowest:
+        return Moved(opening.sill.mm, Snap.LIMIT, stop=Stop.SLOPE)
+    lines = [(o.sill.mm, _key_of(wall, o.id)) for o in others if o.sill.mm > 0]
+    lines += [(o.head.mm - tall, _key_of(wall, o.id)) for o in others]
+    targets = ((Snap.OWN, [(opening.sill.mm, "")]), (Snap.LINE, lines))
+    moved = settle(wanted, ((lowest, highest),), targets, grip)
+    if moved.snap is not Snap.LIMIT:
+        return moved
+    why = Stop.SLOPE if wanted > moved.left else Stop.FLOOR
+    return msgspec.structs.replace(moved, stop=why)
 
 
 def box_move(
@@ -99,49 +119,86 @@ def box_move(
 ) -> MovedBox:
     """Where a box goes when its lower left corner is wanted at a point (x, y), mm.
 
-    It jumps to the nearest free side of a stud; its height goes by tape steps, within the stud.
+    It jumps to the nearest free side of a stud; its height goes in line with other boxes or by
+    tape steps, within the stud.
     """
     box = wall.box(box_id)
     middle = wanted[0] + box.width.mm / 2
     sides = [s for s in _sides(wall, frame, box) if s[0].top - s[0].bottom >= box.tall.mm]
     if not sides:
-        return MovedBox(box.stud, box.side, box.height.mm)
+        return MovedBox(box.stud, box.side, box.height.mm, Snap.LIMIT)
     stud, side, _ = min(sides, key=lambda s: abs(s[2] - middle))
     foot, reach = stud.span(side)
-    above = {BoxHeight.BOTTOM: 0.0, BoxHeight.CENTRE: box.tall.mm / 2, BoxHeight.TOP: box.tall.mm}
-    height = wanted[1] + above[box.to]
-    height = height if grip.free else _stepped(height, grip.step)
-    low, high = foot, max(reach - box.tall.mm, foot)
-    return MovedBox(stud.key, side, min(max(height, low + above[box.to]), high + above[box.to]))
+    above = _above(box)
+    low, high = foot + above, max(reach - box.tall.mm, foot) + above
+    others = (b for b in wall.boxes if b.id != box_id)
+    lines = [(box_bottom(b) + _above(b, box.to), _key_of(wall, b.id)) for b in others]
+    moved = settle(wanted[1] + above, ((low, high),), ((Snap.LINE, lines),), grip)
+    return MovedBox(stud.key, side, moved.left, moved.snap, moved.other)
 
 
-def _settle(
-    wanted: float,
-    room: tuple[tuple[float, float], ...],
-    targets: tuple[tuple[Snap, list[float]], ...],
-    grip: Grip,
+_PAST = 1.0
+"""How far past its last place an opening is tried to see what stops it, mm."""
+
+
+def _above(box: Box, to: BoxHeight | None = None) -> float:
+    """How far over its foot the part of a box is that heights are taken to, mm."""
+    shares = {BoxHeight.BOTTOM: 0.0, BoxHeight.CENTRE: 0.5, BoxHeight.TOP: 1.0}
+    return shares[to or box.to] * box.tall.mm
+
+
+def _key_of(wall: Wall, thing: str) -> str:
+    return f"{wall.letter}/{thing}" if thing else ""
+
+
+def _other_openings(frame: Frame, opening_id: str) -> tuple[Opening, ...]:
+    """The other openings that are framed."""
+    return tuple(p.opening for p in frame.openings if p.opening.id != opening_id and p.fit.fits)
+
+
+def _opening_targets(
+    wall: Wall,
+    opening: Opening,
+    others: tuple[Opening, ...],
+    ranges: tuple[tuple[float, float], ...],
+) -> Targets:
+    """The places that an opening is drawn to."""
+    beside, thickness = 2 * wall.stud.thickness.mm, wall.stud.thickness.mm
+    lefts = [left for _, left in layout_lefts(wall)]
+    kings = [(left + beside, "") for left in lefts]
+    kings += [(left - beside + thickness - opening.width.mm, "") for left in lefts]
+    faces = []
+    for other in others:
+        low, high = framed_width(wall, other)
+        key = _key_of(wall, other.id)
+        faces += [(high + beside, key), (low - beside - opening.width.mm, key)]
+    # A place of its own, beside a shared king or an end stud, is found like a face.
+    faces += [(low, "") for low, high in ranges if high - low <= CLEAR]
+    middle = [((wall.run - opening.width.mm) / 2, "")]
+    return (Snap.LAYOUT, kings), (Snap.FACE, faces), (Snap.MIDDLE, middle)
+
+
+def _at_limit(
+    moved: Moved, wanted: float, thickness: float, spans: list[tuple[float, float, str]]
 ) -> Moved:
-    """The wanted place pulled to the nearest target in reach, then into the room there is."""
-    left, snap = wanted, Snap.FREE
-    if not grip.free:
-        left, snap = _stepped(wanted, grip.step), Snap.STEP
-        for kind, places in targets:
-            near = [p for p in places if abs(p - wanted) <= grip.reach and _inside(p, room)]
-            if near:
-                left, snap = min(near, key=lambda p: abs(p - wanted)), kind
-                break
-    if _inside(left, room) or not room:
-        return Moved(left, snap)
-    limits = [min(max(left, low), high) for low, high in room]
-    return Moved(min(limits, key=lambda p: abs(p - left)), Snap.LIMIT)
+    """The moved stud with what stops it: what stands against it, else the end of the wall."""
+    edge = moved.left + thickness if wanted > moved.left else moved.left
+    touching = (
+        key
+        for left, right, key in spans
+        if abs((left if wanted > moved.left else right) - edge) <= thickness + CLEAR
+    )
+    other = next(touching, "")
+    return msgspec.structs.replace(moved, other=other, stop=Stop.THING if other else Stop.END)
 
 
-def _inside(left: float, room: tuple[tuple[float, float], ...]) -> bool:
-    return any(low - CLEAR <= left <= high + CLEAR for low, high in room)
-
-
-def _stepped(mm: float, step: float) -> float:
-    return round(mm / step) * step
+def _spans(wall: Wall, frame: Frame, others: list[Member]) -> list[tuple[float, float, str]]:
+    """What stands in a stud's way: left and right edge, mm, and key; openings whole."""
+    spans = [(m.left, m.right, m.key) for m in others]
+    for placed in frame.openings:
+        if placed.fit.fits:
+            spans.append((*framed_width(wall, placed.opening), placed.key))
+    return spans
 
 
 def _others(frame: Frame, member: Member) -> list[Member]:

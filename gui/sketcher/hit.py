@@ -5,7 +5,7 @@ from collections.abc import Iterable
 
 from core.framing import PlacedOpening
 from core.job import WallResult
-from core.model import Opening
+from core.model import Fixture, Opening
 from gui.sketcher.camera import XY
 from gui.things import thing_of
 
@@ -38,6 +38,9 @@ def outline(result: WallResult, key: str) -> Outline | None:
     for placed in _openings(result):
         if placed.key == key:
             return opening_outline(placed.opening)
+    for fixture in result.wall.fixtures:
+        if f"{result.wall.letter}/{fixture.id}" == key:
+            return fixture_outline(fixture)
     member = result.frame.member(key) if result.frame else None
     return member.near if member else None
 
@@ -59,6 +62,19 @@ def opening_outline(opening: Opening) -> Outline:
     """The corners of the rough opening."""
     left, right = opening.left.mm, opening.left.mm + opening.width.mm
     return rectangle(left, opening.sill.mm, right, opening.head.mm)
+
+
+def fixture_outline(fixture: Fixture) -> Outline:
+    """The corners of the stretch of wall that gets backing."""
+    left, middle = fixture.left.mm, fixture.height.mm
+    half = fixture.timber.width.mm / 2
+    return rectangle(left, middle - half, left + fixture.width.mm, middle + half)
+
+
+def bounds(shape: Outline) -> tuple[float, float, float, float]:
+    """left, bottom, right and top of an outline, mm."""
+    xs, ys = [x for x, _ in shape], [y for _, y in shape]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def distance(shape: Outline, point: XY) -> float:

@@ -10,6 +10,7 @@ from core.wording import message
 from gui.desk import Desk
 from gui.edits import Refusal, delete
 from gui.sketcher.gestures import Nudge
+from gui.sketcher.pointing import told_in_line
 from gui.sketcher.pulls import name_of, step_of
 from gui.sketcher.wheel import ZOOM
 
@@ -21,6 +22,9 @@ _ARROWS = {
     int(Key.Key_Up): (0, 1),
     int(Key.Key_Down): (0, -1),
 }
+
+_LARGER = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+"""With one of these an arrow key takes a larger step."""
 
 _SHOVE_PX = 40.0
 """How far an arrow key shoves the paper when nothing is held."""
@@ -52,8 +56,7 @@ class Keys:
         """Do what the key stands for; False if it stands for nothing here."""
         key = event.key()
         if key in _ARROWS:
-            large = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
-            self._arrow(_ARROWS[key], large=large)
+            self._arrow(_ARROWS[key], large=bool(event.modifiers() & _LARGER))
         elif key == Key.Key_F:
             self._board.fit()
         elif key in (Key.Key_Plus, Key.Key_Equal):
@@ -128,4 +131,6 @@ def hold_next(desk: Desk, direction: int) -> None:
     if not keys:
         return
     at = keys.index(desk.held) if desk.held in keys else -1 if direction > 0 else 0
-    desk.hold(keys[(at + direction) % len(keys)])
+    key = keys[(at + direction) % len(keys)]
+    desk.hold(key)
+    desk.said.emit(told_in_line(result, key, desk.wording))

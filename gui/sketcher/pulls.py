@@ -11,17 +11,21 @@ import msgspec
 from core.framing import Frame, spoken
 from core.framing.moving import (
     Grip,
+    Moved,
     MovedBox,
+    Snap,
     box_move,
     movable,
     opening_move,
+    sill_move,
     stud_move,
 )
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import Project
+from core.model import Opening, Project
 from core.wording import Message, Mm, message
-from gui.edits import Refusal, move_box, move_opening, move_stud
+from gui.edits import Refusal, move_box, move_opening, move_stud, set_fixture, set_opening
+from gui.edits.stating import stated
 from gui.sketcher.camera import XY
 from gui.things import Kind, Thing, thing_of
 
@@ -87,18 +91,80 @@ def take(project: Project, result: WallResult, key: str) -> Hold | None:
 
 def pull(hold: Hold, by: XY, grip: Grip) -> Pulled:
     """The thing pulled by (x, y) mm; Refusal if its new place cannot be stated."""
-    frame, wall, wanted = hold.frame, hold.result.wall, hold.start[0] + by[0]
-    if hold.thing.kind is Kind.BOX:
-        corner = (wanted, hold.start[1] + by[1])
-        return _set_down(hold, box_move(wall, frame, hold.thing.id, corner, grip))
-    if hold.thing.kind is Kind.OPENING:
-        moved = opening_move(wall, frame, hold.thing.id, wanted, grip)
-        project = move_opening(hold.project, hold.letter, hold.thing.id, moved.left)
-    else:
-        moved = stud_move(wall, frame, hold.key, wanted, grip)
-        project = move_stud(hold.project, hold.letter, hold.key, moved.left)
-    said = message(f"drag.{moved.snap.value}", what=hold.named, left=Mm(moved.left))
+    match hold.thing.kind:
+        case Kind.BOX:
+            return _pull_box(hold, by, grip)
+        case Kind.OPENING:
+            return _pull_opening(hold, by, grip)
+        case Kind.FIXTURE:
+            return _pull_fixture(hold, by, grip)
+    moved = stud_move(hold.result.wall, hold.frame, hold.key, hold.start[0] + by[0], grip)
+    project = move_stud(hold.project, hold.letter, hold.key, moved.left)
+    return Pulled(project, _said(hold, moved, grip))
+
+
+def _pull_box(hold: Hold, by: XY, grip: Grip) -> Pulled:
+    corner = (hold.start[0] + by[0], hold.start[1] + by[1])
+    return _set_down(hold, box_move(hold.result.wall, hold.frame, hold.thing.id, corner, grip))
+
+
+def _pull_opening(hold: Hold, by: XY, grip: Grip) -> Pulled:
+    """An opening along the wall; a window up or down too, once it is pulled well out of its row."""
+    wall, name = hold.result.wall, hold.thing.id
+    if hold.start[1] > 0 and abs(by[1]) > max(_OUT_OF_ROW * grip.reach, abs(by[0])):
+        risen = sill_move(wall, hold.frame, name, hold.start[1] + by[1], grip)
+        sill, tall = risen.left, _tall(wall.opening(name))
+        changes = {"sill": stated(hold.project, sill), "head": stated(hold.project, sill + tall)}
+        project = set_opening(hold.project, hold.letter, name, **changes)
+        return Pulled(project, _said(hold, risen, grip, "drag.sill"))
+    moved = opening_move(wall, hold.frame, name, hold.start[0] + by[0], grip)
+    project = move_opening(hold.project, hold.letter, name, moved.left)
+    return Pulled(project, _said(hold, moved, grip))
+
+
+def _pull_fixture(hold: Hold, by: XY, grip: Grip) -> Pulled:
+    """A fixture along the wall and up or down, by tape steps, within the wall."""
+    fixture = next(f for f in hold.result.wall.fixtures if f.id == hold.thing.id)
+    left, height = fixture.left.mm + by[0], fixture.height.mm + by[1]
+    if not grip.free:
+        left, height = (round(mm / grip.step) * grip.step for mm in (left, height))
+    left = min(max(left, 0.0), max(hold.result.wall.run - fixture.width.mm, 0.0))
+    to = {"left": stated(hold.project, left), "height": stated(hold.project, height)}
+    project = set_fixture(hold.project, hold.letter, fixture.id, **to)
+    said = message("drag.fixture", what=hold.named, left=Mm(left), height=Mm(height))
     return Pulled(project, said)
+
+
+_OUT_OF_ROW = 3.0
+"""How many reaches of the snapping a window is pulled up or down before it leaves its height."""
+
+
+def _tall(opening: Opening) -> float:
+    return opening.head.mm - opening.sill.mm
+
+
+def _said(hold: Hold, moved: Moved, grip: Grip, line: str = "drag.place") -> Message:
+    """Where a thing is now, and what it came to rest at."""
+    why = _why(hold, moved, grip)
+    at = message(line, what=hold.named, left=Mm(moved.left))
+    return message("drag.at", place=at, why=why)
+
+
+def _why(hold: Hold, moved: Moved, grip: Grip) -> Message:
+    if moved.snap is Snap.LIMIT:
+        return message("drag.limit", why=stop_message(hold.result, moved))
+    if moved.snap is Snap.STEP:
+        return message("drag.step", step=Mm(grip.step))
+    if moved.other:
+        return message(f"drag.{moved.snap.value}", other=name_of(hold.result, moved.other))
+    return message("drag.face-bare" if moved.snap is Snap.FACE else f"drag.{moved.snap.value}")
+
+
+def stop_message(result: WallResult, moved: Moved) -> Message:
+    """Why a thing goes no farther."""
+    if moved.other:
+        return message("stop.thing", other=name_of(result, moved.other))
+    return message(f"stop.{moved.stop.value}" if moved.stop else "stop.end")
 
 
 def grip_of(tape: Tape, scale: float, *, free: bool = False) -> Grip:
@@ -123,8 +189,7 @@ def beside(hold: Hold, direction: int) -> Pulled:
             return _set_down(hold, moved)
         except Refusal:
             continue
-    said = message("drag.limit", what=hold.named, left=Mm(hold.start[0]))
-    return Pulled(hold.project, said)
+    return Pulled(hold.project, message("drag.box-last", what=hold.named))
 
 
 def _sides(hold: Hold, direction: int) -> Iterator[MovedBox]:
@@ -148,6 +213,9 @@ def _start(result: WallResult, frame: Frame, key: str, thing: Thing) -> XY | Non
     if thing.kind is Kind.OPENING:
         opening = result.wall.opening(thing.id)
         return opening.left.mm, opening.sill.mm
+    if thing.kind is Kind.FIXTURE:
+        fixture = next(f for f in result.wall.fixtures if f.id == thing.id)
+        return fixture.left.mm, fixture.height.mm
     member = frame.member(key)
     return (member.left, member.bottom) if member and movable(member) else None
 
@@ -159,4 +227,7 @@ def _set_down(hold: Hold, moved: MovedBox) -> Pulled:
     stud = hold.result.label_of.get(moved.stud, moved.stud)
     side = f"drag.box-{moved.side.value}"
     said = message(side, what=hold.named, height=Mm(moved.height), stud=stud)
+    if moved.snap is Snap.LINE:
+        line = message("drag.line", other=name_of(hold.result, moved.other))
+        said = message("drag.at", place=said, why=line)
     return Pulled(project, said)

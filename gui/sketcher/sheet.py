@@ -18,14 +18,18 @@ from gui.sketcher import cursors
 from gui.sketcher.camera import XY, Camera
 from gui.sketcher.keyboard import Keys
 from gui.sketcher.layers import Layers, Scene
+from gui.sketcher.measuring import Measuring
 from gui.sketcher.overlay import Chalk, paint_held, paint_hover, paint_note
 from gui.sketcher.paint import Ink
 from gui.sketcher.pointer import Pointer
+from gui.sketcher.pointing import Rest, paint_told, told, told_in_line
 from gui.sketcher.pulls import take
 from gui.sketcher.sight import Sight
 from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
 from gui.sketcher.words import sheet_name, why_bare
 from gui.theme import Theme
+
+_NO_MODIFIER = Qt.KeyboardModifier.NoModifier
 
 
 class Sheet(QWidget):
@@ -39,6 +43,8 @@ class Sheet(QWidget):
         self._layers = Layers()
         self._pointer = Pointer(self)
         self._keys = Keys(self)
+        self.measuring = Measuring(desk, self, self.density)
+        self.rest = Rest(self)
         self._space = False
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -46,7 +52,8 @@ class Sheet(QWidget):
         # The paper covers every px, so Qt need not wipe first.
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         desk.changed.connect(self._on_changed)
-        desk.held_changed.connect(self.update)
+        desk.held_changed.connect(self._on_held)
+        self.rest.rested.connect(self.update)
         self._on_changed()
 
     @property
@@ -122,6 +129,10 @@ class Sheet(QWidget):
         if self._pointer.pressed:
             return
         self._keys.settle()
+        self.rest.move(None, (0.0, 0.0))
+        left = event.button() is Qt.MouseButton.LeftButton
+        if left and not self._space and self.measuring.press(place(event.position())):
+            return
         middle = event.button() is Qt.MouseButton.MiddleButton
         if middle or (self._space and event.button() is Qt.MouseButton.LeftButton):
             self._pointer.press_paper(place(event.position()))
@@ -131,10 +142,13 @@ class Sheet(QWidget):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         free = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-        before = self._pointer.hover
-        self._pointer.move(place(event.position()), free=free)
-        if before != self._pointer.hover:
+        before, pos = self._pointer.hover, place(event.position())
+        self._pointer.move(pos, free=free)
+        idle = not self._pointer.pressed
+        other = idle and self.measuring.point(pos)
+        if other or before != self._pointer.hover:
             self.update()
+        self.rest.move(self._pointer.hover if idle and not self.measuring.over else None, pos)
         self._point()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
@@ -146,6 +160,7 @@ class Sheet(QWidget):
     def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
         super().leaveEvent(event)
         self._pointer.leave()
+        self.rest.move(None, (0.0, 0.0))
         self.update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802
@@ -175,6 +190,8 @@ class Sheet(QWidget):
             return
         elif event.key() == Qt.Key.Key_Space:
             self._space = True
+        elif self._types(event):
+            return
         elif not self._keys.press(event):
             super().keyPressEvent(event)
         self._refresh()
@@ -189,6 +206,20 @@ class Sheet(QWidget):
         """Take back what is being done; else let go of what is held."""
         if not (self._pointer.escape() or self._keys.escape()):
             self.desk.hold(None)
+
+    def _types(self, event: QKeyEvent) -> bool:
+        """Whether a key opens a figure of what is held: Enter as it is, a digit with that digit."""
+        plain = event.modifiers() in (_NO_MODIFIER, Qt.KeyboardModifier.KeypadModifier)
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            return self.measuring.begin()
+        return plain and event.text().isdecimal() and self.measuring.begin(event.text())
+
+    def _on_held(self) -> None:
+        """Say to screen readers what is held."""
+        result, held = self.desk.result, self.desk.held
+        line = told_in_line(result, held, self.desk.wording) if result and held else ""
+        self.setAccessibleDescription(line)
+        self.update()
 
     def _on_changed(self) -> None:
         if not self.busy:
@@ -208,6 +239,8 @@ class Sheet(QWidget):
             shape = Qt.CursorShape.ClosedHandCursor
         elif self._space:
             shape = Qt.CursorShape.OpenHandCursor
+        elif self.measuring.over and not drag:
+            shape = Qt.CursorShape.IBeamCursor
         else:
             shape = cursors.over(project, result, drag.key if drag else self._pointer.hover)
         self.setCursor(shape)
@@ -223,6 +256,12 @@ class Sheet(QWidget):
             paint_held(painter, chalk, held, movable=movable)
         if hover is not None and hover != held:
             paint_hover(painter, chalk, hover)
+        self.measuring.look(scene.camera, self._size())
+        self.measuring.paint(painter, scene.ink)
+        if self.rest.on is not None:
+            key, pos = self.rest.on
+            lines = told(result, key, self.desk.wording)
+            paint_told(painter, lines, pos, self._size(), scene.ink)
 
     def _size(self) -> XY:
         return float(self.width()), float(self.height())

@@ -10,10 +10,14 @@ places 4 and 5 are cripples above its header. Undersides of the plates are 1 1/2
 
 from __future__ import annotations
 
+import msgspec
+
+from core.job import work_out
 from core.lengths import System
 from core.model import Project, Side, SiteRecord
 from core.storage import Document
 from gui.desk import Desk
+from gui.sketcher.pulls import Hold, take
 from walls import US, in_12
 
 INCH = 25.4
@@ -21,6 +25,7 @@ INCH = 25.4
 STUD = "B/layout/2"
 DOOR = "B/door-1"
 BOX = "B/box-1"
+WINDOW = "B/window-1"
 CRIPPLE = "B/door-1/above/4"
 
 
@@ -34,6 +39,20 @@ def loft() -> Project:
         boxes=(US.box("box-1", STUD, Side.RIGHT, 14.0),),
     )
     return Project("loft", System.INCH, room, (wall,))
+
+
+def with_window() -> Project:
+    """The same with a window in the door's place, its sill at 40 and its head at 80."""
+    project = loft()
+    window = US.opening("window-1", 60.0, 30.0, 80.0, sill=40.0)
+    return project.with_wall(msgspec.structs.replace(project.wall("B"), openings=(window,)))
+
+
+def hold_of(project: Project, key: str) -> Hold:
+    """A hold on the thing with this key in the wall."""
+    hold = take(project, work_out(project, SiteRecord()).walls[0], key)
+    assert hold is not None
+    return hold
 
 
 def desk_of(project: Project | None = None) -> Desk:

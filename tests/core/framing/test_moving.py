@@ -5,7 +5,17 @@ from __future__ import annotations
 import msgspec
 import pytest
 
-from core.framing.moving import Grip, Moved, Snap, box_move, movable, opening_move, stud_move
+from core.framing.moving import (
+    Grip,
+    Moved,
+    Snap,
+    box_move,
+    movable,
+    opening_move,
+    sill_move,
+    stud_move,
+)
+from core.framing.stopping import Stop
 from core.model import BoxHeight, DoubledStud, Opening, Room, Side, Wall, WallRules
 from walls import US, frame_of, in_12, member
 
@@ -230,3 +240,55 @@ def test_an_opening_snaps_to_where_it_shares_a_king() -> None:
     for wanted, expected in ((76.3, 76.5), (76.8, 76.5)):
         moved = opening_move(wall, frame, "door-2", US.length(wanted).mm, TAPE)
         assert settled(moved) == (expected, Snap.FACE)
+
+
+def test_what_stops_a_stud_is_named() -> None:
+    frame = frame_of(FLAT, PLAIN)
+    moved = stud_move(PLAIN, frame, "B/layout/2", 16 * INCH, FREE)
+    assert (moved.stop, moved.other) == (Stop.THING, "B/layout/1")
+    moved = stud_move(PLAIN, frame, "B/layout/2", 500 * INCH, FREE)
+    assert moved.other == "B/end/right"
+
+
+def test_a_stud_and_an_opening_find_the_middle_of_the_wall() -> None:
+    # 112 in. long with studs 16 in. on centre from the left: no stud stands astride 56.
+    wall = US.wall((0, 9), (112, 9), openings=(US.opening("door-1", 30, 32, 80),))
+    frame = frame_of(FLAT, wall)
+    moved = opening_move(wall, frame, "door-1", 40.2 * INCH, TAPE)
+    assert settled(moved) == (40.0, Snap.MIDDLE)
+    plain = US.wall((0, 9), (112, 9))
+    found = stud_move(plain, frame_of(FLAT, plain), "B/layout/2", 55.4 * INCH, TAPE)
+    assert settled(found) == (55.25, Snap.MIDDLE)
+
+
+WINDOW = US.opening("window-1", 40, 32, 70, sill=30)
+
+
+@pytest.mark.parametrize(
+    ("wanted", "grip", "expected"),
+    [
+        pytest.param(30.3, TAPE, (30.0, Snap.OWN), id="its own height"),
+        # The door's head at 80, less the window's 40.
+        pytest.param(39.7, TAPE, (40.0, Snap.LINE), id="head in line with the door's"),
+        pytest.param(35.03, TAPE, (35.0, Snap.STEP), id="to a sixteenth"),
+        # Sole plate and sill are 1 1/2 each.
+        pytest.param(-9.0, TAPE, (3.0, Snap.LIMIT), id="down to the sole plate"),
+        # Under a roof at 96 the plate's underside is at 94 1/2; the header takes 1 1/2.
+        pytest.param(70.0, TAPE, (53.0, Snap.LIMIT), id="up to the plates"),
+    ],
+)
+def test_a_window_goes_up_and_down(wanted: float, grip: Grip, expected: tuple[float, Snap]) -> None:
+    wall = with_openings(WINDOW, US.opening("door-1", 82, 28, 80))
+    frame = frame_of(FLAT, wall)
+    assert settled(sill_move(wall, frame, "window-1", wanted * INCH, grip)) == expected
+
+
+def test_a_box_comes_in_line_with_another() -> None:
+    boxes = (
+        US.box("box-1", "B/layout/2", Side.RIGHT, 14.0),
+        US.box("box-2", "B/layout/4", Side.RIGHT, 20.0),
+    )
+    wall = US.wall((0, 9), (120, 9), boxes=boxes)
+    moved = box_move(wall, frame_of(FLAT, wall), "box-1", (32.75 * INCH, 17.7 * INCH), TAPE)
+    # Box 1 is 4 in. tall: its foot wanted at 17.7 is its centre at 19.7.
+    assert (moved.height, moved.snap, moved.other) == (20 * INCH, Snap.LINE, "B/box-2")

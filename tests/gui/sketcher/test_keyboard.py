@@ -113,7 +113,7 @@ def test_arrows_push_no_farther_than_there_is_room(
     hand.key(Key.Key_Left, CTRL, times=40)
     # Place 1 stands from 15 1/4 to 16 3/4, and an inch at a time does not pass it.
     assert stud_left(desk.project) == pytest.approx(16.75)
-    assert sayings[-1].endswith("as far as it goes")
+    assert sayings[-1] == 'B3: left edge at 16 3/4", as far as it goes: B2 stands there'
     # And the first push back moves it again.
     hand.key(Key.Key_Right, CTRL)
     assert stud_left(desk.project) == pytest.approx(17.75)

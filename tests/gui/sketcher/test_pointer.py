@@ -123,7 +123,7 @@ def test_shift_lets_go_of_the_layout(hand: Hand, desk: Desk, sayings: list[str])
 
 def test_a_drag_says_where_the_thing_stands(hand: Hand, sayings: list[str]) -> None:
     hand.drag((75, 40), (119, 40))
-    assert sayings[-1] == 'door 1: left edge at 85 1/2", as far as it goes'
+    assert sayings[-1] == 'door 1: left edge at 85 1/2", as far as it goes: the wall ends there'
 
 
 @pytest.mark.parametrize("at", [(0.75, 40), (110, 0.75), (100, 107.2)])
