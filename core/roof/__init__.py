@@ -15,6 +15,7 @@ from core.roof.purlins import (
     purlins_met,
     purlins_through,
 )
+from core.roof.section import Rise, RoomSection, section_of
 from core.roof.stated import rafters_of, ridge, roof_of, roof_to
 from core.roof.survey import BestFit, Reading, Survey, survey
 
@@ -25,8 +26,10 @@ __all__ = [
     "Plane",
     "PurlinThrough",
     "Reading",
+    "Rise",
     "Roof",
     "RoofLine",
+    "RoomSection",
     "Segment",
     "Survey",
     "as_passed",
@@ -47,6 +50,7 @@ __all__ = [
     "roof_line",
     "roof_of",
     "roof_to",
+    "section_of",
     "stands_in_wing",
     "survey",
     "underside",
