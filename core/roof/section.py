@@ -13,6 +13,7 @@ from core.roof.plane import Roof
 from core.roof.profile import lines
 from core.roof.stated import rafters_of, ridge, roof_of
 
+
 class Rise(msgspec.Struct, frozen=True):
     """A stretch of one slope at one pitch: `number` 0 rises from the eave, 1 from its first break.
 
