@@ -121,7 +121,7 @@ def _top_marks(
     The mark runs along the plate's underside. A stud astride a break shows one edge on each plate:
     the one on the marked plate is lined.
     """
-    segment = _touched(member, lying.near) if reaches_plates(member) else None
+    segment = _touched(member, lying.near, wall.layout.start) if reaches_plates(member) else None
     found = _plate_over(lying, segment) if segment else None
     if found is None:
         return []
@@ -176,10 +176,11 @@ def _stands_on(member: Member, sole: Member) -> bool:
     return abs(y - height_on(topside(sole), x)) < 1e-6
 
 
-def _touched(member: Member, line: RoofLine) -> Segment | None:
+def _touched(member: Member, line: RoofLine, start: Side) -> Segment | None:
     """The segment that the member's top is cut to, nearest to its middle.
 
-    The gap under it is the stud's fit. Astride a step a stud is cut to the lower side alone.
+    With its middle under a break it is the one toward the layout's start. The gap under it is the
+    stud's fit. Astride a step a stud is cut to the lower side alone.
     """
     left, right = member.left + TOUCH, member.right - TOUCH
     over = [s for s in line.segments if s.left < right and s.right > left]
@@ -191,7 +192,9 @@ def _touched(member: Member, line: RoofLine) -> Segment | None:
     ]
     least = min((gap for gap, _ in gaps), default=0.0)
     met = [s for gap, s in gaps if gap <= least + TOUCH]
-    return min(met, key=lambda s: max(s.left - middle, middle - s.right, 0.0), default=None)
+    if start is Side.RIGHT:
+        met.reverse()
+    return min(met, key=lambda s: max(s.left - middle, middle - s.right, TOUCH), default=None)
 
 
 def _edge_x(member: Member, edge: Side) -> float:
