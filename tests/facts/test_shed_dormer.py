@@ -6,9 +6,7 @@ the dormer's roof falls from there a quarter to 97 at u = 192. Angles 39.81 and 
 by a script of its own.
 
 The main roof is 10 in 12 on both sides. The dormer takes the right slope's place for 10 feet; its
-front wall stands with its inner face at u = 240, 24 in from the right eave wall, where the main
-roof is at 124 - 108 x 10/12 = 34. The cheek's studs reach from the main roof to the dormer's:
-97 - 34 = 63 at the front, and 16 x (10 - 3)/12 = 9 1/3 less for each 16 in.
+front wall stands with its inner face at u = 240, 24 in from the right eave wall.
 """
 
 from __future__ import annotations
@@ -19,10 +17,9 @@ from itertools import pairwise
 import msgspec
 import pytest
 
-from core.framing import Frame
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import Dormer, DormerKind, Side, StandsOn, TopPlate
+from core.model import Dormer, DormerKind, Side
 from walls import US, in_12, member, result
 
 TAPE = Tape.usual(System.INCH)
@@ -106,84 +103,6 @@ def test_common_differences() -> None:
     steps = [round(b - a, 3) for a, b in pairwise(lengths)]
     assert steps[:4] == [13.333] * 4
     assert steps[5:] == [-4.0] * 5
-
-
-def cheek(stands_on: StandsOn = StandsOn.BESIDE_RAFTERS) -> WallResult:
-    """The cheek at the end of the dormer, from its front up the rafter."""
-    # Seen from outside, from the front: the timber lies on the far side, toward lower numbers.
-    wall = US.wall((240, 180), (132, 180))
-    plates = TopPlate(wall.top_plate.timber, 0)
-    return result(ROOM, msgspec.structs.replace(wall, top_plate=plates, stands_on=stands_on))
-
-
-def middles(wall: WallResult) -> list[float]:
-    """The lengths on the middles of the layout studs, inches, from the front inward."""
-    assert wall.frame is not None
-    studs = [m for m in wall.frame.members if "/layout/" in m.key]
-    return [US.of(sum(m.edges) / 4) for m in sorted(studs, key=lambda m: m.left)]
-
-
-def test_cheek_studs() -> None:
-    # 63 at the front face; on stud middles 16 apart 53 11/16, 44 5/16, 35, 25 11/16, 16 5/16, 7.
-    wall = cheek()
-    assert wall.frame is not None
-    assert wall.inputs.near is not None
-    assert wall.inputs.foot is not None
-    front = wall.inputs.near.height(0.0) - wall.inputs.foot[0].height(0.0)
-    lengths = [TAPE.text(front), *(TAPE.text(mm * 25.4) for mm in middles(wall))]
-    expected = ("63", "53 11/16", "44 5/16", "35", "25 11/16", "16 5/16", "7")
-    assert lengths == [f'{text}"' for text in expected]
-    assert [round(a - b, 3) for a, b in pairwise(middles(wall))] == [9.333] * 5
-
-
-def test_cheek_cuts_are_the_main_roofs_below_and_the_dormers_above() -> None:
-    wall = cheek()
-    assert wall.frame is not None
-    for stud in wall.frame.members:
-        angles = [math.degrees(c.bevel) for c in (*stud.first_cut, *stud.last_cut)]
-        # Seen from face A the front is on the left, so both roofs rise to the right.
-        assert [round(angle, 2) for angle in angles] == [39.81, 14.04]
-        assert [c.face_up for c in (*stud.first_cut, *stud.last_cut)] == ["left", "right"]
-
-
-def test_cheek_edges() -> None:
-    # A stud 1 1/2 thick is 1.5 x 7/12 = 7/8 longer at its front edge: 53 2/3 + 7/16 = 54.104.
-    first = member(frame_of_cheek(), "layout/1")
-    assert [round(US.of(edge), 3) for edge in first.edges] == [54.104, 53.229] * 2
-    assert round(US.of(first.long_point), 3) == 54.104
-    # Tip to tip it is longer: its foot goes down by 1.5 x 10/12, its top rises by 1.5 x 3/12.
-    assert round(US.of(first.overall), 3) == round(53.229 + 1.25, 3)
-
-
-def frame_of_cheek() -> Frame:
-    frame = cheek().frame
-    assert frame is not None
-    return frame
-
-
-def test_a_cheek_has_no_plates_and_ends_in_a_point() -> None:
-    # At 108 in. the roofs meet: the end stud there, and the seventh at 112, are not wanted.
-    wall = cheek()
-    assert {m.role.value for m in frame_of_cheek().members} == {"stud"}
-    assert [m.key for m in frame_of_cheek().members] == [
-        "B/end/left",
-        *(f"B/layout/{n}" for n in range(1, 7)),
-    ]
-    assert wall.cautions == ()
-
-
-def test_cheek_marks_run_up_the_rafter() -> None:
-    # 15 1/4 level is 15.25 x 15.620/12 = 19.851 along a 10 in 12 rafter, and 16 is 20.827.
-    marks = [m for m in cheek().marks if m.member.startswith("B/layout")]
-    along = [US.of(m.along) for m in marks]
-    assert (round(along[0], 3), round(US.of(marks[0].along_sole), 3)) == (19.851, 15.25)
-    assert [round(b - a, 3) for a, b in pairwise(along)] == [20.827] * 5
-    assert {m.plate for m in marks} == {"B/rafters"}
-
-
-def test_cheek_studs_on_top_of_the_rafters_are_shorter_by_the_rafters_plumb_depth() -> None:
-    # Rafters 3 1/2 deep here: 3.5 / cos 39.81 = 4.556 plumb, so 53.667 - 4.556 = 49.111.
-    assert round(middles(cheek(StandsOn.RAFTERS))[0], 3) == 49.111
 
 
 def test_the_door_under_the_ridge_fits_where_it_is_stated() -> None:

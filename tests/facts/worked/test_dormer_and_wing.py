@@ -15,35 +15,9 @@ import pytest
 
 from core.framing import Frame, Member
 from core.job import WallResult
-from core.model import Dormer, DormerKind, PitchBreak, Room, Side, Slope, Wing
+from core.model import PitchBreak, Room, Side, Slope
+from valleys import DORMER, GABLE, WING
 from walls import US, Pair, in_12, member, result
-
-GABLE = US.room(240, (30, in_12(12)), (30, in_12(12)), length=360)
-
-# On the right, from 120 along for 120; its front's inner face at u = 216, where the main roof is at
-# 54; over its cheeks 90 high, 6 in 12 to a ridge at v = 180, 90 + 60 / 2 = 120 high.
-DORMER = Dormer(
-    "dormer-1",
-    DormerKind.GABLE,
-    Side.RIGHT,
-    start=US.length(120),
-    width=US.length(120),
-    face=US.length(24),
-    front=US.length(3.5),
-    height=US.length(90),
-    pitch=in_12(6),
-)
-
-# On the left, from 100 along for 160, out by 90; 12 in 12 from 30 to a ridge at v = 180, 110 high.
-WING = Wing(
-    "wing-1",
-    Side.LEFT,
-    start=US.length(100),
-    width=US.length(160),
-    reach=US.length(90),
-    first=US.slope(30, in_12(12)),
-    last=US.slope(30, in_12(12)),
-)
 
 
 def walled(room: Room, left: Pair, right: Pair) -> WallResult:
@@ -91,39 +65,6 @@ def test_the_plates_beside_the_dormer_are_whole_on_both_faces() -> None:
         plate = member(frame(made), cause)
         assert edges(plate) == [20.0] * 4
         assert all(c.is_square for c in (*plate.first_cut, *plate.last_cut))
-
-
-def test_through_the_valley_of_the_dormer() -> None:
-    # Along v = 150, from u = 100 to 216: main roof up to the ridge and down to where the dormer's
-    # plane over v = 150, level at 90 + 15 = 105, comes out of it: 270 - u = 105 at u = 165.
-    made = walled(msgspec.structs.replace(GABLE, dormers=(DORMER,)), (100, 150), (216, 150))
-    assert points(made) == [(0, 130), (20, 150), (65, 105), (116, 105)]
-    # The dormer rises through the wall at 6 in 12: at its far face, v = 153.5, it is 1.75 higher
-    # and comes out 1.75 nearer to the ridge.
-    assert made.inputs.far is not None
-    far = [(round(US.of(x), 4), round(US.of(y), 4)) for x, y in made.inputs.far.points()]
-    assert far == [(0, 130), (20, 150), (63.25, 106.75), (116, 106.75)]
-    # Stud 6, at 95.25: 105 - 1.6771 - 1.5 = 101.823, its far face 1.75 more; mitre 26.57.
-    stud = member(frame(made), "layout/6")
-    assert edges(stud) == [101.823, 101.823, 103.573, 103.573]
-    (cut,) = stud.last_cut
-    assert (round(math.degrees(cut.mitre), 2), round(math.degrees(cut.bevel), 2)) == (26.57, 0)
-
-
-def test_out_into_the_wing() -> None:
-    # Along v = 130, from the wing's gable at u = -90 to u = 60. The wing is level there at
-    # 30 + 30 = 60; the main roof, 30 + u, comes out of it at u = 30 and is at 90 at u = 60.
-    made = walled(msgspec.structs.replace(GABLE, wings=(WING,)), (-90, 130), (60, 130))
-    assert points(made) == [(0, 60), (120, 60), (150, 90)]
-    # Stud 2, at 31.25, stands in the wing: the far face, v = 133.5, is 3 1/2 higher; mitre 45.
-    # 60 - 2.1213 - 1.5 = 56.379.
-    stud = member(frame(made), "layout/2")
-    assert edges(stud) == [56.379, 56.379, 59.879, 59.879]
-    # Stud 8, at 127.25, stands under the main roof: R = 67.25, less 3.6213 = 63.629.
-    assert edges(member(frame(made), "layout/8")) == [63.629, 65.129] * 2
-    # In the wing the plate is tilted and a 2x4 does not cover the mitred stud: 3.5 x root 2 = 4.95.
-    # Where it runs into the main roof its end is cut at miter 54.7, past a saw that goes to 50.
-    assert [c.message.id for c in made.cautions] == ["plate.narrow", "saw.past"]
 
 
 def test_across_the_wing() -> None:

@@ -4,6 +4,7 @@ The garage loft's partition: 9 in 12, R = 48 at its left end, ridge stated and m
 right slope as stated. Half way up the left slope the line is stated 79 1/2 and measured 78 7/8.
     lower half:  30.875 / 42 = 0.735119, secant 1.241129, a plate 1 1/2 thick stands 1.861693 high
     upper half:  32.125 / 42 = 0.764881, secant 1.258985, plate 1.888477
+    right half: as stated, 174 - 0.75 x, plate 1.875
 Slopes of 36.320 and 37.412 degrees: one plate bends through the 1.09 between them. Its underside
 bends where 48 + 0.735119 x - 1.861693 = 46.75 + 0.764881 x - 1.888477, so at x = 42.9000, and meets
 the right plate's, 172.125 - 0.75 x, at x = 84.0089. All figures are our own arithmetic.
@@ -15,6 +16,7 @@ import msgspec
 import pytest
 from shapely import LineString, Point
 
+import reading
 from core.framing import Role
 from core.job import WallResult
 from walls import US, in_12, member, result, stations
@@ -34,46 +36,68 @@ def inches(mm: float) -> float:
     return round(US.of(mm), 4)
 
 
-@pytest.mark.parametrize(
-    ("cause", "left", "right"),
-    [
-        # 48 - 1.861693 - 1.5 = 44.638307 at the left end; 1.5 x 0.735119 = 1.102679 more.
-        pytest.param("end/left", 44.6383, 45.7410, id="end stud"),
-        # 44.638307 + 31.25 x 0.735119 = 67.610778: 9/16 shorter than as stated, 68 1/16.
-        pytest.param("layout/2", 67.6108, 68.7135, id="under the lower half"),
-        # 46.75 + 47.25 x 0.764881 - 1.888477 - 1.5 = 79.502148; 1.5 x 0.764881 = 1.147322 more.
-        pytest.param("layout/3", 79.5021, 80.6495, id="under the upper half"),
-        # The right slope is as stated: 99 3/16 and 98 1/16.
-        pytest.param("layout/6", 99.1875, 98.0625, id="right of the ridge"),
-    ],
-)
-def test_studs_are_cut_to_the_measured_line(cause: str, left: float, right: float) -> None:
-    found = partition().frame
-    assert found is not None
-    assert [inches(e) for e in member(found, cause).edges] == [left, right] * 2
+# Lengths at the left and right edge; mark along the slope, from its low end to the downhill edge.
+# To x = 42.9: 48 + 0.735119 x - 1.861693 - 1.5 = 44.638307 + 0.735119 x; marks 1.241129 x.
+# To the ridge: 46.75 + 0.764881 x - 1.888477 - 1.5 = 43.361523 + 0.764881 x; marks 42.9000 x
+# 1.241129 = 53.2444 and 1.258985 for each inch past 42.9. Cripples stand on the header, 84 up
+# instead of 1.5: 82.5 shorter.
+# Right: 174 - 0.75 x - 1.875 - 1.5 = 170.625 - 0.75 x; marks (168 - x - 1.5) x 1.25.
+STUDS = """
+end/left          |   0    |  44.6383  45.7410 | top/1/1 |  0
+layout/1          |  15.25 |  55.8489  56.9516 | top/1/1 | 18.9272
+layout/2          |  31.25 |  67.6108  68.7135 | top/1/1 | 38.7853
+layout/3          |  47.25 |  79.5021  80.6495 | top/1/1 | 58.7210
+door-1/king/left  |  53    |  83.9002  85.0475 | top/1/1 | 65.9602
+door-1/above/4    |  63.25 |   9.2402  10.3876 | top/1/1 | 78.8648
+door-1/above/5    |  79.25 |  21.4783  22.6257 | top/1/1 | 99.0085
+door-1/king/right |  91.5  | 102.0000 100.8750 | top/2/1 | 93.7500
+layout/6          |  95.25 |  99.1875  98.0625 | top/2/1 | 89.0625
+layout/7          | 111.25 |  87.1875  86.0625 | top/2/1 | 69.0625
+layout/8          | 127.25 |  75.1875  74.0625 | top/2/1 | 49.0625
+layout/9          | 143.25 |  63.1875  62.0625 | top/2/1 | 29.0625
+layout/10         | 159.25 |  51.1875  50.0625 | top/2/1 |  9.0625
+end/right         | 166.5  |  45.7500  44.6250 | top/2/1 |  0
+"""
+ROWS = reading.rows(STUDS)
 
 
-@pytest.mark.parametrize(
-    ("cause", "along"),
-    [
-        # 31.25 x 1.241129; 42.9000 x 1.241129 + 4.3500 x 1.258985 = 53.2444 + 5.4766.
-        pytest.param("layout/2", 38.7853, id="lower half"),
-        pytest.param("layout/3", 58.7210, id="past the bend"),
-    ],
-)
-def test_marks_run_along_the_bent_plate(cause: str, along: float) -> None:
-    (mark,) = [m for m in partition().marks if m.member == f"B/{cause}" and "/top/" in m.plate]
-    assert US.of(mark.along) == pytest.approx(along, abs=1e-3)
-    assert mark.plate == "B/top/1/1"
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row[0])
+def test_studs_are_cut_to_the_measured_line(row: reading.Row) -> None:
+    cause, left, lengths, *_ = row
+    found = partition()
+    stud = reading.stick(found, cause)
+    assert [US.of(stud.left)] == reading.written(left)
+    assert reading.edges(US, found, cause) == reading.written(lengths, lengths)
+    x = float(left)
+    tilt = 36.32 if x < 42.9 else 37.41 if x < 84 else -36.87
+    assert reading.saw(stud.last_cut) == [(tilt, 0.0)]
+
+
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row[0])
+def test_marks_run_along_the_bent_plate(row: reading.Row) -> None:
+    cause, *_, plate, along = row
+    mark = reading.on_top(partition(), cause)
+    assert mark.plate == f"B/{plate}"
+    assert [US.of(mark.along)] == reading.written(along)
+
+
+def test_nothing_else_is_in_it() -> None:
+    found = partition()
+    trimmers = {"door-1/trimmer/left", "door-1/trimmer/right"}
+    assert set(reading.uprights(found)) == {row[0] for row in ROWS} | trimmers
+    assert reading.lying(found) == {"sole", "top/1/1", "top/2/1", "door-1/header/1"}
 
 
 def test_one_plate_bends_along_the_sag() -> None:
-    # 53.2444 + (84.0089 - 42.9000) x 1.258985 = 104.9999 along its underside.
-    found = partition().frame
-    assert found is not None
-    plates = [m for m in found.members if m.role is Role.TOP_PLATE]
-    assert [m.key for m in plates] == ["B/top/1/1", "B/top/2/1"]
-    assert US.of(plates[0].edges[0]) == pytest.approx(104.9999, abs=1e-3)
+    # 53.2444 + (84.0089 - 42.9000) x 1.258985 = 104.9999 along its underside, and along its top
+    # 42 x 1.241129 + 42 x 1.258985 = 105.0048. Plumb at its low end; at the ridge half of 37.412 +
+    # 36.870. The other one's underside is (168 - 84.0089) x 1.25 = 104.9889, its top 105.
+    found = partition()
+    bent, other = reading.stick(found, "top/1/1"), reading.stick(found, "top/2/1")
+    assert reading.edges(US, found, "top/1/1") == reading.written(*[104.9999, 105.0048] * 2)
+    assert reading.saw((*bent.first_cut, *bent.last_cut)) == [(36.32, 0.0), (37.14, 0.0)]
+    assert reading.edges(US, found, "top/2/1") == reading.written(*[104.9889, 105] * 2)
+    assert reading.saw((*other.first_cut, *other.last_cut)) == [(-37.14, 0.0), (-36.87, 0.0)]
 
 
 def test_every_top_lies_a_plate_s_thickness_under_the_measured_line() -> None:
