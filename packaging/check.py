@@ -53,7 +53,9 @@ def main(arguments: list[str]) -> int:
 def parsed(arguments: list[str]) -> argparse.Namespace:
     """Returns the options ``long``, ``fast``, ``serial`` and the list ``pytest``."""
     parser = argparse.ArgumentParser(prog="check.py", description="Run every check.")
-    parser.add_argument("--long", action="store_true", help="full counts of generated cases")
+    parser.add_argument(
+        "--long", action="store_true", help="full counts of generated cases, mutants"
+    )
     parser.add_argument("--fast", action="store_true", help="leave out tests marked slow")
     parser.add_argument("--serial", action="store_true", help="run the tests in one process")
     parser.add_argument("pytest", nargs="*", help="after --: arguments for pytest")
@@ -67,11 +69,13 @@ def steps(python: Path, options: argparse.Namespace) -> tuple[Step, ...]:
     tests = [here, "-m", "pytest"]
     tests += [] if options.serial else ["-n", "2"]
     tests += ["-m", "not slow"] if options.fast else []
+    mutants = (Step("mutants", (here, "tests/mutants/hunt.py")),) if options.long else ()
     return (
         Step("ruff check", (here, "-m", "ruff", "check", ".")),
         Step("ruff format", (here, "-m", "ruff", "format", "--check", ".")),
         Step("mypy", (here, "-m", "mypy", "core", "gui", "packaging", "tests")),
         Step("lint-imports", (lint_imports,)),
+        *mutants,
         Step("pytest", (*tests, *options.pytest)),
     )
 

@@ -22,6 +22,12 @@ def test_order() -> None:
     assert names == ["ruff check", "ruff format", "mypy", "lint-imports", "pytest"]
 
 
+def test_mutants_are_run_in_the_long_profile_before_the_tests() -> None:
+    *_, mutants, last = check.steps(PYTHON, check.parsed(["--long"]))
+    assert (mutants.name, mutants.command) == ("mutants", (str(PYTHON), "tests/mutants/hunt.py"))
+    assert last.name == "pytest"
+
+
 def test_every_tool_is_the_environments_own() -> None:
     for step in check.steps(PYTHON, check.parsed([])):
         assert step.command[0].startswith("/place/.venv/bin/")
