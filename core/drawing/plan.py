@@ -1,22 +1,32 @@
 """The plan: the room from above with its walls, u to the right and v (along the ridge) up."""
 
-from core.drawing import plan_walls
-from core.drawing.elements import XY, Drawing, Stroke
-from core.drawing.pen import Pen
-from core.drawing.view import View
+from core.drawing import plan_roof, plan_standing, plan_strings, plan_walls
+from core.drawing.elements import Drawing
+from core.drawing.placing import Taken
+from core.drawing.view import Show, View
 from core.job import Results
-from core.model import Room
+from core.wording import Wording
 
 
-def plan(results: Results, view: View) -> Drawing:
-    """The drawing of the room seen from above, in model mm."""
-    return (
-        Stroke(outline(results.project.room), Pen.FLOOR, closed=True),
-        *plan_walls.walls(results, view),
+def plan(results: Results, view: View, wording: Wording) -> Drawing:
+    """The drawing of the room seen from above, in model mm.
+
+    Every wall's elements have its letter as key. Words that find no room are left out, letters
+    never are.
+    """
+    room, walls = results.project.room, results.project.walls
+    taken = Taken(1000.0)
+    timber = plan_walls.walls(walls, taken)
+    standing = plan_standing.standing(room, view, taken)
+    letters = plan_walls.letters(walls, view, wording, taken)
+    drawing = (
+        *plan_roof.overhead(room),
+        *plan_roof.floor_edge(room),
+        *standing,
+        *timber,
+        *letters,
+        *plan_roof.words(room, view, wording, taken),
     )
-
-
-def outline(room: Room) -> tuple[XY, ...]:
-    """The room at the framing faces of its eave walls and gables, without wings, mm."""
-    width, length = room.width.mm, room.length.mm
-    return ((0.0, 0.0), (width, 0.0), (width, length), (0.0, length))
+    if Show.DIMENSIONS in view.shows:
+        return (*drawing, *plan_strings.strings(room, walls, view, wording))
+    return drawing

@@ -1,23 +1,60 @@
-"""Walls from above: two faces with their thickness, the letter, and which face is A."""
+"""Walls from above: two faces with their thickness, openings, the letter, and which face is A."""
+
+import math
+from collections.abc import Iterable
 
 from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
+from core.drawing.extent import text_corners
 from core.drawing.pen import Pen
+from core.drawing.placing import Taken, bounds
+from core.drawing.plan_openings import opening
 from core.drawing.view import View
 from core.framing import Footprint, footprints
-from core.job import Results
+from core.model import Wall
+from core.wording import Wording
 
-OFF = 1.6
-"""From a wall's face to the letter beside it, mm on paper."""
+OFF = 1.4
+"""From a wall's face to the letter before it, mm on paper."""
+
+_PLACES = (0.5, 0.35, 0.65, 0.2, 0.8, 0.42, 0.58, 0.1, 0.9)
+"""Where along a wall its letter may stand, as shares of its length, best first."""
 
 
-def walls(results: Results, view: View) -> Drawing:
-    """All walls that have a length, each under its letter as key."""
+def walls(all_walls: Iterable[Wall], taken: Taken) -> Drawing:
+    """All walls that have a length, face A drawn heavy; `taken` learns where timber stands."""
     drawing: list[Element] = []
-    for ground in footprints(results.project.walls):
-        corners = wall_corners(ground)
-        drawing.append(Fill(corners, Pen.STUD, ground.letter))
-        drawing.append(Stroke(corners, Pen.STUD, ground.letter, closed=True))
-        drawing.append(_letter(ground, view))
+    for wall in all_walls:
+        ground = Footprint.of(wall)
+        if ground is None:
+            continue
+        drawing += wall_strokes(wall, ground)
+        _take(ground, taken)
+    return tuple(drawing)
+
+
+def wall_strokes(wall: Wall, ground: Footprint) -> Drawing:
+    """One wall: its timber, the gaps of its openings, and face A heavy."""
+    corners = wall_corners(ground)
+    drawing: list[Element] = [
+        Fill(corners, Pen.STUD, wall.letter),
+        Stroke(corners, Pen.STUD, wall.letter, closed=True),
+        Stroke(corners[:2], Pen.OPENING, wall.letter),
+    ]
+    for each in wall.openings:
+        drawing += opening(ground, each)
+    return tuple(drawing)
+
+
+def letters(all_walls: tuple[Wall, ...], view: View, wording: Wording, taken: Taken) -> Drawing:
+    """The letter of every wall before its face A, and the face's name where there is room."""
+    drawing: list[Element] = []
+    for ground in footprints(all_walls):
+        letter = _letter(ground, view, taken)
+        drawing.append(letter)
+        face = _face(ground, letter, view, wording)
+        if face is not None and taken.free(bounds(text_corners(face, view.scale))):
+            taken.add(bounds(text_corners(face, view.scale)))
+            drawing.append(face)
     return tuple(drawing)
 
 
@@ -37,10 +74,48 @@ def at(ground: Footprint, along: float, away: float) -> XY:
     return u + du * along + au * away, v + dv * along + av * away
 
 
-def _letter(ground: Footprint, view: View) -> Text:
-    """The letter before face A, where the person stands who draws the wall."""
-    size = view.size * 1.4
-    place = at(ground, ground.run / 2, -view.model(OFF + size / 2))
-    return Text(
-        ground.letter, place, size, Pen.LABEL, ground.letter, Align.MIDDLE, bold=True, middle=True
-    )
+def _letter(ground: Footprint, view: View, taken: Taken) -> Text:
+    """The letter before face A, at the first place along the wall that is free."""
+    size = view.size * 1.5
+    tried = []
+    for share in _PLACES:
+        place = at(ground, ground.run * share, -view.model(OFF + size * 0.42))
+        made = Text(
+            ground.letter, place, size, Pen.LABEL, ground.letter, Align.MIDDLE, bold=True,
+            middle=True,
+        )  # fmt: skip
+        rect = bounds(text_corners(made, view.scale))
+        if taken.free(rect):
+            taken.add(rect)
+            return made
+        tried.append(made)
+    return tried[0]
+
+
+def _face(ground: Footprint, letter: Text, view: View, wording: Wording) -> Text | None:
+    """The name of face A along it, beside the letter; None on a wall too short for it."""
+    text = wording.word("plan.face-a")
+    (du, dv) = ground.along
+    angle = math.atan2(dv, du)
+    turned = angle > math.pi / 2 + 1e-9 or angle <= -math.pi / 2 + 1e-9
+    if turned:
+        angle += math.pi if angle < 0 else -math.pi
+    size = view.size * 0.86
+    start = (letter.at[0] - ground.start[0]) * du + (letter.at[1] - ground.start[1]) * dv
+    on = start + view.model(view.size * 1.5)
+    made = Text(
+        text, at(ground, on, -view.model(OFF + size * 0.4)), size, Pen.NOTE, ground.letter,
+        Align.END if turned else Align.START, angle, middle=True,
+    )  # fmt: skip
+    corners = text_corners(made, view.scale)
+    long = math.dist(corners[0], corners[1])
+    return made if on + long <= ground.run else None
+
+
+def _take(ground: Footprint, taken: Taken) -> None:
+    """Takes the wall's timber in pieces, so that one askew takes little more than it covers."""
+    pieces = max(1, math.ceil(ground.run / 300.0))
+    for n in range(pieces):
+        low, high = ground.run * n / pieces, ground.run * (n + 1) / pieces
+        corners = (at(ground, x, y) for x in (low, high) for y in (0.0, ground.width))
+        taken.add(bounds(corners))

@@ -50,6 +50,10 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.EXISTING: PaperPen(MEDIUM, 0.69),
         Pen.BEYOND: PaperPen(FINE, 0.98, grey=0.3),
         Pen.HEADROOM: PaperPen(THIN, 1.0, dash=(3.0, 1.5)),
+        # In plan: the ridge in long and short dashes.
+        Pen.SEAM: PaperPen(THIN, 1.0, grey=0.3, dash=(6.0, 1.2, 1.2, 1.2)),
+        Pen.CEILING: PaperPen(FINE, 1.0, grey=0.3, dash=(1.0, 1.0)),
+        Pen.STAIR: PaperPen(MEDIUM, 1.0),
         Pen.OPENING: PaperPen(WIDE, 1.0),
         Pen.SWING: PaperPen(FINE, 1.0, grey=0.3),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),

@@ -15,6 +15,7 @@ from core.roof.purlins import (
     purlins_met,
     purlins_through,
 )
+from core.roof.seams import contour, seams
 from core.roof.section import Rise, RoomSection, section_of
 from core.roof.stated import rafters_of, ridge, roof_of, roof_to
 from core.roof.survey import BestFit, Reading, Survey, survey
@@ -34,6 +35,7 @@ __all__ = [
     "Survey",
     "as_passed",
     "below",
+    "contour",
     "corrected",
     "differences",
     "floor_line",
@@ -50,6 +52,7 @@ __all__ = [
     "roof_line",
     "roof_of",
     "roof_to",
+    "seams",
     "section_of",
     "stands_in_wing",
     "survey",

@@ -176,6 +176,8 @@ class RoomForm(Form):
             lambda: getattr(self.room, name),
             lambda value: self._set(**{name: value}),
         )
+        # An answer that is not chosen must not widen the panel.
+        choice.setSizeAdjustPolicy(choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.row(message_id, choice)
 
     def _places(self) -> str:

@@ -3,7 +3,7 @@
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
-from core.drawing.plan import outline
+from core.drawing.plan_roof import outline
 from core.drawing.plan_walls import wall_corners
 from core.framing import Footprint
 from core.model import Project, Room

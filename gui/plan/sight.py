@@ -1,8 +1,10 @@
 """How the room is looked at from above, and its drawing for that look. No Qt but the desk's."""
 
 from core.drawing import Drawing, View
-from core.drawing.plan import outline, plan
+from core.drawing.plan import plan
+from core.drawing.plan_roof import outline
 from core.job import Results
+from core.wording import Wording
 from gui.desk import Desk
 from gui.sketcher.camera import XY, Camera, Margins, Rect, fit
 from gui.sketcher.extent import extent, union
@@ -21,7 +23,7 @@ class PlanSight:
         self._desk = desk
         self._fitted = True
         self._seen: Rect | None = None
-        self._laid: tuple[Results, View, Drawing] | None = None
+        self._laid: tuple[Results, View, Wording, Drawing] | None = None
         self.camera = Camera(1.0, 0.0, 0.0)
 
     def look(self, camera: Camera) -> None:
@@ -35,7 +37,7 @@ class PlanSight:
         self._seen = self._rect()
         camera = fit(self._seen, *size, Margins(SOFT, SOFT, SOFT, SOFT))
         for _ in range(2):
-            drawing = plan(self._desk.results, camera.view(density))
+            drawing = plan(self._desk.results, camera.view(density), self._desk.wording)
             camera = fit(self._seen, *size, self._reach(drawing, camera, density))
         self.camera = camera
 
@@ -46,11 +48,12 @@ class PlanSight:
 
     def drawing(self, density: float) -> Drawing:
         """The plan for this look; the very same until something changes."""
-        results, view = self._desk.results, self.camera.view(density)
-        laid = self._laid
-        if laid is None or laid[0] is not results or laid[1] != view:
-            laid = self._laid = (results, view, plan(results, view))
-        return laid[2]
+        results, words = self._desk.results, self._desk.wording
+        view, laid = self.camera.view(density), self._laid
+        same = laid and laid[0] is results and laid[1] == view and laid[2] is words
+        if laid is None or not same:
+            laid = self._laid = (results, view, words, plan(results, view, words))
+        return laid[3]
 
     def _rect(self) -> Rect:
         xs, ys = zip(*outline(self._desk.project.room), strict=True)

@@ -1,35 +1,188 @@
-"""The plan of a room."""
+"""The plan of a room: its edge, what is overhead, its walls and its dimensions."""
 
 from __future__ import annotations
 
+import msgspec
 import pytest
+from shapely import Polygon
 
-from core.drawing import Fill, Pen, Stroke, Text, View
+from core.drawing import Dimension, Drawing, Fill, Pen, Stroke, Text, View
+from core.drawing.extent import text_corners
 from core.drawing.plan import plan
+from core.drawing.plan_roof import outline
 from core.job import work_out
-from core.model import SiteRecord
+from core.lengths import System
+from core.model import (
+    ClearKind,
+    Hanging,
+    KeptClear,
+    Project,
+    Room,
+    Side,
+    SiteRecord,
+    Swing,
+    Wall,
+    Wing,
+)
+from core.output.layers import LAYERS
+from core.storage import read_document
+from core.wording import Wording
+from gui.outputs import demo_bytes
 from loft import INCH, loft
+from walls import US
+
+SCALE = 0.02
+"""About what the window shows: a foot is 6 mm."""
 
 
-def test_the_room_stands_at_its_framing_faces_and_walls_on_the_far_side_of_their_chalk() -> None:
-    drawing = plan(work_out(loft(), SiteRecord()), View(0.02))
-    room = next(e for e in drawing if isinstance(e, Stroke) and e.pen is Pen.FLOOR)
-    assert [(u / INCH, v / INCH) for u, v in room.points] == [
-        (0, 0),
-        (240, 0),
-        (240, 400),
-        (0, 400),
+def drawn(project: Project, scale: float = SCALE) -> Drawing:
+    catalogue = "us" if project.system is System.INCH else "metric"
+    words = Wording(catalogue, project.habits.tape)
+    return plan(work_out(project, SiteRecord()), View(scale), words)
+
+
+def strokes(drawing: Drawing, pen: Pen, key: str = "") -> list[list[tuple[float, float]]]:
+    """The lines drawn with a pen for a key, in inches to a hundredth."""
+    return [
+        [(round(u / INCH, 2) + 0.0, round(v / INCH, 2) + 0.0) for u, v in e.points]
+        for e in drawing
+        if isinstance(e, Stroke) and e.pen is pen and e.key == key
     ]
-    wall = next(e for e in drawing if isinstance(e, Fill) and e.key == "B")
-    # Drawn from left to right its far side lies farther along the room: 3 1/2 in. of stud.
-    wanted = [(12, 100), (132, 100), (132, 103.5), (12, 103.5)]
+
+
+def texts(drawing: Drawing) -> list[Text]:
+    return [e for e in drawing if isinstance(e, Text)]
+
+
+def test_the_room_stands_at_its_framing_faces() -> None:
+    assert strokes(drawn(loft()), Pen.FLOOR) == [[(0, 0), (240, 0), (240, 400), (0, 400)]]
+
+
+def test_what_is_overhead_is_drawn_in_the_floor() -> None:
+    # Eaves 48 high under 12 in 12: the ridge at 120; 60 high 12 in, 84 high 36 in, flat ceiling
+    # at 108 from 60 in.
+    drawing = drawn(loft())
+    assert strokes(drawing, Pen.SEAM) == [[(120, 400), (120, 0)]]
+    heights = {line[0][0] for line in strokes(drawing, Pen.HEADROOM)}
+    assert heights == {12, 228, 36, 204}
+    assert {line[0][0] for line in strokes(drawing, Pen.CEILING)} == {60, 180}
+    said = {text.text for text in texts(drawing)}
+    assert {"ridge", '60" high', '84" high', 'flat ceiling at 108"', "face A"} <= said
+    # The first rafter flush with the gable wall, then at multiples of 16.
+    rafters = [line[0][1] for line in strokes(drawing, Pen.ABOVE_ROOF)]
+    assert rafters[:3] == [0.75, 16, 32]
+
+
+def test_a_wall_stands_on_the_far_side_of_its_chalk_line() -> None:
+    wall = next(e for e in drawn(loft()) if isinstance(e, Fill) and e.key == "B")
     corners = [(round(u / INCH, 6), round(v / INCH, 6)) for u, v in wall.outline]
-    assert corners == wanted
+    # Drawn from left to right its far side lies farther along the room: 3 1/2 in. of stud.
+    assert corners == [(12, 100), (132, 100), (132, 103.5), (12, 103.5)]
 
 
-def test_the_letter_stands_before_face_a() -> None:
-    drawing = plan(work_out(loft(), SiteRecord()), View(0.02))
-    (letter,) = (e for e in drawing if isinstance(e, Text) and e.pen is Pen.LABEL)
-    assert letter.text == "B"
-    assert letter.at[0] == pytest.approx(72 * INCH)
+def test_the_letter_and_the_name_of_face_a_stand_before_it() -> None:
+    (letter, face) = (t for t in texts(drawn(loft())) if t.key == "B")
+    assert (letter.text, face.text) == ("B", "face A")
     assert letter.at[1] < 100 * INCH
+    assert face.at[1] < 100 * INCH
+
+
+@pytest.mark.parametrize(
+    ("ends", "angle"),
+    [
+        (((12.0, 100.0), (212.0, 100.0)), 0.0),
+        (((212.0, 100.0), (12.0, 100.0)), 0.0),
+        (((12.0, 100.0), (12.0, 300.0)), 90.0),
+        (((12.0, 300.0), (12.0, 100.0)), 90.0),
+    ],
+)
+def test_face_a_is_read_from_below_or_from_the_right(
+    ends: tuple[tuple[float, float], tuple[float, float]], angle: float
+) -> None:
+    project = msgspec.structs.replace(loft(), walls=(US.wall(*ends),))
+    face = next(t for t in texts(drawn(project)) if t.text == "face A")
+    assert face.angle * 57.29578 == pytest.approx(angle)
+
+
+def test_a_door_is_a_gap_with_its_swing_and_a_window_has_glass() -> None:
+    wall = loft().wall("B")
+    hung = Hanging(Side.LEFT, Swing.TOWARD)
+    door = msgspec.structs.replace(wall.openings[0], hung=hung)
+    window = US.opening("window-1", 4.0, 20.0, 50.0, sill=20.0)
+    project = loft().with_wall(msgspec.structs.replace(wall, openings=(door, window)))
+    drawing = drawn(project)
+    (arc,) = strokes(drawing, Pen.SWING, "B/door-1")
+    # Hinged at x = 60 (u = 72), 30 wide, toward face A: from the free jamb round to 30 before it.
+    assert (arc[0], arc[-1]) == ((102, 100), (72, 70))
+    assert strokes(drawing, Pen.STUD, "B/door-1")[:2] == [
+        [(72, 100), (72, 103.5)],
+        [(102, 100), (102, 103.5)],
+    ]
+    assert len(strokes(drawing, Pen.STUD, "B/window-1")) == 6
+
+
+def test_chalk_lines_square_to_the_room_are_dimensioned_outside() -> None:
+    project = msgspec.structs.replace(
+        loft(), walls=(*loft().walls, _other((36.0, 300.0), (36.0, 150.0)))
+    )
+    told = [(e.start, e.end, e.text) for e in drawn(project) if isinstance(e, Dimension)]
+    assert [text for _, _, text in told] == ['36"', '204"', '240"', '100"', '300"', '400"']
+    assert all(v == 400 * INCH for (_, v), _, _ in told[:3])
+    assert all(u == 0 for (u, _), _, _ in told[3:])
+
+
+def _other(left: tuple[float, float], right: tuple[float, float]) -> Wall:
+    return msgspec.structs.replace(US.wall(left, right), letter="C")
+
+
+def test_a_stretch_too_short_for_its_figure_has_none() -> None:
+    project = msgspec.structs.replace(loft(), walls=(US.wall((0.0, 397.0), (200.0, 397.0)),))
+    told = [e.text for e in drawn(project) if isinstance(e, Dimension)]
+    assert told == ['240"', '397"', "", '400"']
+
+
+def test_wings_are_part_of_the_edge() -> None:
+    room = loft().room
+    assert room.left is not None
+    right = _wing("wing-1", Side.RIGHT, (100.0, 80.0, 60.0), room)
+    left = _wing("wing-2", Side.LEFT, (0.0, 50.0, 30.0), room)
+    edge = outline(msgspec.structs.replace(room, wings=(right, left)))
+    inches = [(round(u / INCH), round(v / INCH)) for u, v in edge]
+    wanted = [(0, 0), (240, 0), (240, 100), (300, 100), (300, 180), (240, 180), (240, 400)]
+    assert inches == [*wanted, (0, 400), (0, 50), (-30, 50), (-30, 0)]
+
+
+def _wing(name: str, side: Side, sizes: tuple[float, float, float], room: Room) -> Wing:
+    assert room.left is not None
+    start, width, reach = map(US.length, sizes)
+    return Wing(name, side, start, width, reach, room.left, room.left)
+
+
+def test_a_chimney_is_crossed_out_with_its_gap_around_it() -> None:
+    sizes = map(US.length, (50.0, 200.0, 30.0, 20.0, 2.0))
+    kept = KeptClear("chimney-1", ClearKind.CHIMNEY, *sizes)
+    room = msgspec.structs.replace(loft().room, kept_clear=(kept,))
+    drawing = drawn(msgspec.structs.replace(loft(), room=room))
+    (own,) = strokes(drawing, Pen.EXISTING, "chimney-1")
+    assert own == [(50, 200), (80, 200), (80, 220), (50, 220)]
+    (gap,) = strokes(drawing, Pen.CEILING, "chimney-1")
+    assert gap[0] == (48, 198)
+
+
+def test_a_wall_without_length_is_not_drawn() -> None:
+    project = msgspec.structs.replace(loft(), walls=(US.wall((9.0, 9.0), (9.0, 9.0)),))
+    assert [e for e in drawn(project) if e.key == "B"] == []
+
+
+@pytest.mark.parametrize("scale", [0.01, 0.02, 0.05])
+@pytest.mark.parametrize("metric", [False, True])
+def test_nothing_written_lies_on_anything_else_written(metric: bool, scale: float) -> None:
+    project = read_document(demo_bytes(metric=metric), "demo.eave").project
+    shapes = [(t.text, Polygon(text_corners(t, scale))) for t in texts(drawn(project, scale))]
+    for n, (text, shape) in enumerate(shapes):
+        for other, others in shapes[n + 1 :]:
+            assert shape.intersection(others).area < 1.0, (text, other)
+
+
+def test_every_pen_of_the_plan_has_its_layer() -> None:
+    assert {e.pen for e in drawn(loft())} <= set(LAYERS)
