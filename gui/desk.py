@@ -1,5 +1,7 @@
 """The work at hand: project, site record, results, undo, and what is held."""
 
+from collections.abc import Iterable
+
 import msgspec
 from PySide6.QtCore import QObject, Signal
 
@@ -29,13 +31,14 @@ class Desk(QObject):
         self._memo = Memo()
         self.letter: str | None = None
         self.held: str | None = None
+        self.also: tuple[str, ...] = ()
         self._begin(document)
 
     def _begin(self, document: Document) -> None:
         self._history = History(document.project)
         self._saved_site = self.site = document.site
         self.letter = document.project.walls[0].letter if document.project.walls else None
-        self.held = None
+        self.held, self.also = None, ()
         self._show(document.project)
 
     def start(self, document: Document) -> None:
@@ -73,15 +76,22 @@ class Desk(QObject):
     def _look_at(self, letter: str | None) -> None:
         if letter == self.letter:
             return
-        held = self.held
+        before = self.holding
         self._turn_to(letter)
-        self._tell(held_before=held)
+        self._tell(before)
 
-    def hold(self, key: str | None) -> None:
-        """Takes hold of the thing with this key in the wall shown; None lets go."""
-        held = key if key is not None and self._holdable(key) else None
-        if held != self.held:
-            self.held = held
+    @property
+    def holding(self) -> tuple[str, ...]:
+        """The keys of all that is held, the chief thing first."""
+        return () if self.held is None else (self.held, *self.also)
+
+    def hold(self, key: str | None, also: Iterable[str] = ()) -> None:
+        """Takes hold of the thing with this key in the wall shown and of others; None lets go."""
+        before = self.holding
+        self.held = key if key is not None and self._holdable(key) else None
+        others = (k for k in dict.fromkeys(also) if k != self.held and self._holdable(k))
+        self.also = tuple(others) if self.held is not None else ()
+        if self.holding != before:
             self.held_changed.emit()
 
     def preview(self, project: Project) -> None:
@@ -141,28 +151,30 @@ class Desk(QObject):
 
     def _follow(self, project: Project) -> None:
         """Shows a project, and of it what differs."""
-        held = self.held
+        before = self.holding
         letter = differing(self.project, project, self.letter)
         if letter != self.letter:
             self._turn_to(letter)
-        self._after(project, held_before=held)
+        self._after(project, before)
 
-    def _after(self, project: Project, held_before: str | None = None) -> None:
+    def _after(self, project: Project, before: tuple[str, ...] | None = None) -> None:
         """Shows a project, and lets go of what it no longer has."""
-        held = self.held if held_before is None else held_before
+        before = self.holding if before is None else before
+        holding = self.holding
         self._show(project)
-        if self.held is not None:
-            self.held = self._still(self.held)
-        self._tell(held_before=held)
+        still = [key for key in map(self._still, holding) if key is not None]
+        self.held = still[0] if still else None
+        self.also = tuple(dict.fromkeys(still[1:]))
+        self._tell(before)
 
     def _turn_to(self, letter: str | None) -> None:
         """Turns to another wall or to the room; nothing of it is held."""
-        self.letter, self.held = letter, None
+        self.letter, self.held, self.also = letter, None, ()
 
-    def _tell(self, held_before: str | None) -> None:
+    def _tell(self, before: tuple[str, ...]) -> None:
         """Tells of a change only when all of it is made."""
         self.changed.emit()
-        if self.held != held_before:
+        if self.holding != before:
             self.held_changed.emit()
 
     def _show(self, project: Project) -> None:

@@ -4,7 +4,8 @@ import enum
 
 import msgspec
 
-from core.framing import keys
+from core.framing import keys, spoken
+from core.job import WallResult
 from core.model import Wall
 
 _AROUND = frozenset({"king", "trimmer", "header", "sill"})
@@ -61,6 +62,14 @@ def thing_of(wall: Wall, key: str) -> Thing | None:
     if cause in ("top", "sole"):
         return Thing(Kind.PLATE, path)
     return _stated(wall, cause, rest)
+
+
+def name_of(result: WallResult, key: str) -> str:
+    """What a thing is called: openings and boxes by their id, a piece of timber by its label."""
+    thing = thing_of(result.wall, key)
+    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE):
+        return spoken(thing.id)
+    return result.label_of.get(key, key)
 
 
 def _stated(wall: Wall, cause: str, rest: list[str]) -> Thing | None:

@@ -27,12 +27,12 @@ def opening_stop(
 ) -> tuple[Stop | None, str]:
     """What keeps an opening from standing at `left`, mm, and the id of the opening that does.
 
-    None where nothing keeps it from there. The slope is told before all else, then the ends.
+    None where nothing keeps it from there. The ends are told before all else, then the slope.
     """
-    if not _within(under_plates(wall, opening, over), left):
-        return Stop.SLOPE, ""
     if not _within(beside_ends(wall, opening), left):
         return Stop.END, ""
+    if not _within(under_plates(wall, opening, over), left):
+        return Stop.SLOPE, ""
     for other in others:
         if not _within(beside_another(wall, opening, other), left):
             return Stop.THING, other.id

@@ -27,6 +27,7 @@ from gui.edits.room import set_habits, set_name, set_room
 from gui.edits.rules import line_up, set_doubled, set_origin, set_rules
 from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
+from gui.edits.together import move_together
 from gui.edits.walls import add_wall, set_wall
 
 __all__ = [
@@ -48,6 +49,7 @@ __all__ = [
     "move_box",
     "move_opening",
     "move_stud",
+    "move_together",
     "new_project",
     "put_back",
     "remove_station",

@@ -29,7 +29,7 @@ def move_stud(project: Project, letter: str, key: str, left: Length | float) -> 
         raise Refusal(message("edit.stays", letter=letter))
     to = stated(project, left)
     _check_room(worked(project, letter), key, to)
-    return check_wall(project.with_wall(_put(wall, thing, to)), letter)
+    return check_wall(project.with_wall(put_stud(wall, thing, to)), letter)
 
 
 def add_stud(project: Project, letter: str, left: Length | float | None = None) -> Project:
@@ -96,7 +96,7 @@ def _refuse_place(letter: str, to: Length, nearest: float) -> None:
     raise Refusal(message("edit.stud-taken", letter=letter, left=Mm(to.mm), nearest=Mm(nearest)))
 
 
-def _put(wall: Wall, thing: Thing, to: Length) -> Wall:
+def put_stud(wall: Wall, thing: Thing, to: Length) -> Wall:
     """The wall with the stud stated at its new place."""
     place = thing.place
     if place is None:

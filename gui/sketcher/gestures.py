@@ -12,17 +12,23 @@ from core.wording import message
 from gui.desk import Desk
 from gui.edits import Refusal
 from gui.sketcher.camera import XY
-from gui.sketcher.pulls import Hold, Pulled, beside, pull, take
+from gui.sketcher.pulls import Hold, Pulled, beside, pull
+from gui.sketcher.several import Several, named, pull_held, push, take_all
 from gui.things import Kind
 
 
 class Gesture:
     """What a drag and a run of arrow keys have in common: a start, previews, and one end."""
 
-    def __init__(self, desk: Desk, hold: Hold) -> None:
+    def __init__(self, desk: Desk, hold: Hold | Several) -> None:
         self._desk = desk
         self._hold = hold
         self._shown = hold.project
+
+    @property
+    def _keys(self) -> tuple[str, ...]:
+        holds = (self._hold,) if isinstance(self._hold, Hold) else self._hold.holds
+        return tuple(hold.key for hold in holds)
 
     @property
     def key(self) -> str:
@@ -31,7 +37,7 @@ class Gesture:
 
     def release(self) -> None:
         """Let go: one edit, if anything has changed."""
-        text = self._desk.wording.say(message("drag.edit", what=self._hold.named))
+        text = self._desk.wording.say(message("drag.edit", what=named(self._hold)))
         self._desk.commit(text, self._shown)
 
     def drop(self) -> None:
@@ -60,8 +66,12 @@ class Drag(Gesture):
 
     @classmethod
     def of(cls, desk: Desk, key: str) -> "Drag | None":
-        """A drag of the thing with this key in the wall shown; None if it stays where it is."""
-        hold = take(desk.project, desk.result, key) if desk.result else None
+        """A drag of the thing with this key in the wall shown, and of all held with it.
+
+        None if it stays where it is.
+        """
+        keys = (key, *desk.holding) if key in desk.holding else (key,)
+        hold = take_all(desk.project, desk.result, keys) if desk.result else None
         return cls(desk, hold) if hold else None
 
     def pull(self, by: XY, grip: Grip) -> None:
@@ -69,7 +79,7 @@ class Drag(Gesture):
         if by == (0.0, 0.0):
             self._preview(self._hold.project)
         else:
-            self._try(lambda: pull(self._hold, by, grip))
+            self._try(lambda: pull_held(self._hold, by, grip))
 
 
 class Nudge(Gesture):
@@ -80,16 +90,18 @@ class Nudge(Gesture):
         """A nudge of what is held; None if nothing is, or it stays where it is."""
         if desk.held is None or desk.result is None:
             return None
-        hold = take(desk.project, desk.result, desk.held)
+        hold = take_all(desk.project, desk.result, desk.holding)
         return cls(desk, hold) if hold else None
 
     def push(self, right: int, up: int, step: float) -> None:
         """Push by so many steps (mm) from where it stands now; a box goes from stud to stud."""
         result = self._desk.result
-        hold = take(self._shown, result, self.key) if result else None
+        hold = take_all(self._shown, result, self._keys) if result else None
         if hold is None:
             return
-        if hold.thing.kind is Kind.BOX and right:
+        if isinstance(hold, Several):
+            self._try(lambda: push(hold, (right * step, up * step)))
+        elif hold.thing.kind is Kind.BOX and right:
             self._try(lambda: beside(hold, right))
         elif hold.thing.kind is Kind.BOX or right:
             grip = Grip(self._desk.project.habits.tape.step_mm, 0.0)

@@ -6,13 +6,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
 from core.framing import Role
+from core.job import WallResult
 from core.wording import message
 from gui.desk import Desk
 from gui.edits import Refusal, delete
+from gui.sketcher.choosing import once
 from gui.sketcher.gestures import Nudge
 from gui.sketcher.pointing import told_in_line
-from gui.sketcher.pulls import name_of, step_of
+from gui.sketcher.pulls import step_of
 from gui.sketcher.wheel import ZOOM
+from gui.things import name_of
 
 Key = Qt.Key
 
@@ -68,7 +71,9 @@ class Keys:
             delete_held(self._board.desk)
         elif key in (Key.Key_PageDown, Key.Key_PageUp):
             self.settle()
-            hold_next(self._board.desk, 1 if key == Key.Key_PageDown else -1)
+            way = 1 if key == Key.Key_PageDown else -1
+            more = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+            hold_next(self._board.desk, way, more=more)
         else:
             return False
         return True
@@ -105,32 +110,45 @@ class Keys:
 
 def delete_held(desk: Desk) -> None:
     """Delete what is held, as one edit; what goes only with its wall is refused."""
-    result, key = desk.result, desk.held
-    if result is None or key is None:
+    result = desk.result
+    if result is None or desk.held is None:
         return
+    project, keys = desk.project, once(result, desk.holding)
     try:
-        project = delete(desk.project, result.wall.letter, key)
+        for key in keys:
+            project = delete(project, result.wall.letter, key)
     except Refusal as refusal:
         desk.said.emit(desk.wording.say(refusal.message))
         return
-    desk.commit(desk.wording.say(message("drag.delete", what=name_of(result, key))), project)
+    several = message("held.several", count=len(keys))
+    what = name_of(result, keys[0]) if len(keys) == 1 else several
+    desk.commit(desk.wording.say(message("drag.delete", what=what)), project)
 
 
-def hold_next(desk: Desk, direction: int) -> None:
-    """Take hold of the next thing to the right (1) or left (-1); from nothing, of the first."""
+def hold_next(desk: Desk, direction: int, *, more: bool = False) -> None:
+    """Take hold of the next thing to the right (1) or left (-1); from nothing, of the first.
+
+    With `more` it is held besides what was, and goes on from what was held last.
+    """
     result = desk.result
-    if result is None or result.frame is None:
+    keys = _in_order(result) if result else []
+    if result is None or not keys:
         return
-    places = [
-        (m.left, m.bottom, m.key)
-        for m in result.frame.members
-        if not m.lies or m.role is Role.BACKING
-    ]
-    places += [(box.left, box.bottom, box.key) for box in result.boxes]
-    keys = [key for _, _, key in sorted(places)]
-    if not keys:
-        return
-    at = keys.index(desk.held) if desk.held in keys else -1 if direction > 0 else 0
+    last = desk.holding[-1] if desk.holding else None
+    at = keys.index(last) if last in keys else -1 if direction > 0 else 0
     key = keys[(at + direction) % len(keys)]
+    if more and desk.held is not None:
+        desk.hold(desk.held, (*desk.also, key))
+        several = message("held.several", count=len(desk.holding))
+        desk.said.emit(desk.wording.say(message("held.several-held", what=several)))
+        return
     desk.hold(key)
     desk.said.emit(told_in_line(result, key, desk.wording))
+
+
+def _in_order(result: WallResult) -> list[str]:
+    """The keys of what stands in the wall, from left to right."""
+    members = result.frame.members if result.frame else ()
+    places = [(m.left, m.bottom, m.key) for m in members if not m.lies or m.role is Role.BACKING]
+    places += [(box.left, box.bottom, box.key) for box in result.boxes] if result.frame else []
+    return [key for _, _, key in sorted(places)]

@@ -99,7 +99,7 @@ class Measuring:
 
     def _lay(self) -> tuple[Hold | None, tuple[Figure, ...]]:
         desk, result = self._desk, self._desk.result
-        if result is None or desk.held is None:
+        if result is None or desk.held is None or desk.also:
             return None, ()
         key = (result, desk.held, self._camera, self._window)
         old = self._laid

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRect, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from core.drawing import Drawing, Pen, Text
@@ -61,6 +61,15 @@ def paint_held(painter: QPainter, on: Chalk, key: str, *, movable: bool) -> None
     _numbers(painter, on, frozenset({key, *together}))
     if movable:
         _handles(painter, on, key)
+
+
+def paint_band(painter: QPainter, corners: tuple[XY, XY], ink: Ink) -> None:
+    """The rectangle that is pulled over bare paper."""
+    line = QPen(ink.theme.chalk, 1.0)
+    line.setDashPattern([4.0, 3.0])
+    painter.setPen(line)
+    painter.setBrush(_thin(ink.theme.chalk, 0.06))
+    painter.drawRect(QRectF(QPointF(*corners[0]), QPointF(*corners[1])).normalized())
 
 
 def paint_note(painter: QPainter, rect: QRect, text: str, ink: Ink) -> None:

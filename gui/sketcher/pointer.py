@@ -5,6 +5,7 @@ from typing import Protocol
 
 from gui.desk import Desk
 from gui.sketcher.camera import XY, Camera
+from gui.sketcher.choosing import once, same_held, within, without
 from gui.sketcher.gestures import Drag
 from gui.sketcher.hit import hit
 from gui.sketcher.pulls import grip_of
@@ -42,6 +43,9 @@ class Pointer:
         self._key: str | None = None
         self._started = False
         self._last: XY | None = None
+        self._at: XY = (0.0, 0.0)
+        self._more = self._was = False
+        self._kept: tuple[str, ...] = ()
         self.drag: Drag | None = None
         self.hover: str | None = None
 
@@ -55,21 +59,35 @@ class Pointer:
         """Whether a press has not yet come to its end."""
         return self.panning or self._down is not None
 
+    @property
+    def band(self) -> tuple[XY, XY] | None:
+        """Two corners of the rectangle that is pulled over bare paper, px."""
+        banding = self._started and self._key is None and self._down is not None
+        return (self._down, self._at) if banding and self._down else None
+
     def under(self, pos: XY) -> str | None:
         """The key of what lies under the pointer."""
         result, camera = self._stage.desk.result, self._stage.camera
         return hit(result, camera.to_model(pos), PICK_PX / camera.scale) if result else None
 
-    def press(self, pos: XY) -> None:
-        """Take hold of what lies here; bare paper is shoved."""
-        key = self.under(pos)
-        self._stage.desk.hold(key)
+    def press(self, pos: XY, *, more: bool = False) -> None:
+        """Take hold of what lies here, `more` besides what is held; bare paper begins a rectangle.
+
+        Pressing one of several that are held keeps them all, so that they can be pulled; let go
+        without a pull, it alone is held, or with `more` all but it.
+        """
+        desk, key = self._stage.desk, self.under(pos)
         self.hover = None
-        if key is None:
-            self.press_paper(pos)
-            return
-        self._down, self._key, self._started = pos, key, False
+        self._down, self._at, self._key, self._started = pos, pos, key, False
         self._down_model = self._stage.camera.to_model(pos)
+        self._more, self._kept = more, desk.holding if more else ()
+        self._was = key is not None and same_held(desk, key)
+        if key is None:
+            desk.hold(*_split(self._kept))
+        elif more and not self._was:
+            desk.hold(*_split((*desk.holding, key)))
+        elif not (self._was and (more or desk.also)):
+            desk.hold(key)
 
     def press_paper(self, pos: XY) -> None:
         """Take hold of the paper itself."""
@@ -89,17 +107,22 @@ class Pointer:
     def release(self) -> None:
         """The button is up again."""
         drag, self.drag = self.drag, None
-        self._down = self._last = None
+        clicked = self._down is not None and not self._started
+        key, self._down, self._last = self._key, None, None
         if drag is not None:
             drag.release()
+        elif clicked and key is not None and self._was:
+            self._click_held(key)
 
     def escape(self) -> bool:
         """Take back what the pointer is doing; False if it is doing nothing."""
         drag, self.drag = self.drag, None
-        was = self.pressed
+        was, banding = self.pressed, self.band is not None
         self._down = self._last = None
         if drag is not None:
             drag.drop()
+        elif banding:
+            self._stage.desk.hold(*_split(self._kept))
         return was
 
     def leave(self) -> None:
@@ -108,11 +131,14 @@ class Pointer:
 
     def _pull(self, pos: XY, down: XY, *, free: bool) -> None:
         away = math.dist(pos, down)
+        self._at = pos
         if not self._started and away < START_PX:
             return
         if not self._started:
             self._started = True
             self.drag = Drag.of(self._stage.desk, self._key) if self._key else None
+        if self._key is None:
+            self._take_in_band(pos, down)
         if self.drag is None:
             return
         camera, desk = self._stage.camera, self._stage.desk
@@ -121,3 +147,23 @@ class Pointer:
         if away <= BACK_PX:
             by = (0.0, 0.0)
         self.drag.pull(by, grip_of(desk.project.habits.tape, camera.scale, free=free))
+
+    def _take_in_band(self, pos: XY, down: XY) -> None:
+        """Hold what lies in the rectangle so far, besides what was kept."""
+        desk, camera = self._stage.desk, self._stage.camera
+        if desk.result is not None:
+            found = within(desk.result, camera.to_model(down), camera.to_model(pos))
+            desk.hold(*_split(once(desk.result, (*self._kept, *found))))
+
+    def _click_held(self, key: str) -> None:
+        """A click on what was held already: it alone is held, or with `more` it is let go."""
+        desk = self._stage.desk
+        if not self._more:
+            desk.hold(key)
+        elif desk.result is not None:
+            desk.hold(*_split(without(desk.result, desk.holding, key)))
+
+
+def _split(keys: tuple[str, ...]) -> tuple[str | None, tuple[str, ...]]:
+    """The chief thing of all that is to be held, and the others."""
+    return (keys[0], keys[1:]) if keys else (None, ())

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 import msgspec
 
-from core.framing import Frame, spoken
+from core.framing import Frame
 from core.framing.moving import (
     Grip,
     Moved,
@@ -27,7 +27,7 @@ from core.wording import Message, Mm, message
 from gui.edits import Refusal, move_box, move_opening, move_stud, set_fixture, set_opening
 from gui.edits.stating import stated
 from gui.sketcher.camera import XY
-from gui.things import Kind, Thing, thing_of
+from gui.things import Kind, Thing, name_of, thing_of
 
 REACH_PX = 5.0
 """How near, on screen, a thing has to come to a place to be drawn to it."""
@@ -70,14 +70,6 @@ class Pulled(msgspec.Struct, frozen=True):
 
     project: Project
     said: Message
-
-
-def name_of(result: WallResult, key: str) -> str:
-    """What a thing is called: openings and boxes by their id, a piece of timber by its label."""
-    thing = thing_of(result.wall, key)
-    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE):
-        return spoken(thing.id)
-    return result.label_of.get(key, key)
 
 
 def take(project: Project, result: WallResult, key: str) -> Hold | None:

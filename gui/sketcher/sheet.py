@@ -13,13 +13,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from core.wording import message
 from gui.desk import Desk
 from gui.sketcher import cursors
 from gui.sketcher.camera import XY, Camera
 from gui.sketcher.keyboard import Keys
 from gui.sketcher.layers import Layers, Scene
 from gui.sketcher.measuring import Measuring
-from gui.sketcher.overlay import Chalk, paint_held, paint_hover, paint_note
+from gui.sketcher.overlay import Chalk, paint_band, paint_held, paint_hover, paint_note
 from gui.sketcher.paint import Ink
 from gui.sketcher.pointer import Pointer
 from gui.sketcher.pointing import Rest, paint_told, told, told_in_line
@@ -30,6 +31,9 @@ from gui.sketcher.words import sheet_name, why_bare
 from gui.theme import Theme
 
 _NO_MODIFIER = Qt.KeyboardModifier.NoModifier
+
+_MORE = Qt.KeyboardModifier.ShiftModifier | Qt.KeyboardModifier.ControlModifier
+"""With one of these a click takes hold of one thing more, or lets go of one."""
 
 
 class Sheet(QWidget):
@@ -137,7 +141,9 @@ class Sheet(QWidget):
         if middle or (self._space and event.button() is Qt.MouseButton.LeftButton):
             self._pointer.press_paper(place(event.position()))
         elif event.button() is Qt.MouseButton.LeftButton:
-            self._pointer.press(place(event.position()))
+            more = bool(event.modifiers() & _MORE)
+            self._pointer.press(place(event.position()), more=more)
+            self._tell_several()
         self._refresh()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
@@ -146,7 +152,7 @@ class Sheet(QWidget):
         self._pointer.move(pos, free=free)
         idle = not self._pointer.pressed
         other = idle and self.measuring.point(pos)
-        if other or before != self._pointer.hover:
+        if other or self._pointer.band or before != self._pointer.hover:
             self.update()
         self.rest.move(self._pointer.hover if idle and not self.measuring.over else None, pos)
         self._point()
@@ -154,7 +160,10 @@ class Sheet(QWidget):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         if event.buttons() & (Qt.MouseButton.LeftButton | Qt.MouseButton.MiddleButton):
             return
+        banding = self._pointer.band is not None
         self._pointer.release()
+        if banding:
+            self._tell_several()
         self._refresh()
 
     def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
@@ -214,6 +223,12 @@ class Sheet(QWidget):
             return self.measuring.begin()
         return plain and event.text().isdecimal() and self.measuring.begin(event.text())
 
+    def _tell_several(self) -> None:
+        """Say how many things are held, if it is more than one."""
+        if self.desk.also:
+            count = message("held.several", count=len(self.desk.holding))
+            self.desk.said.emit(self.desk.wording.say(message("held.several-held", what=count)))
+
     def _on_held(self) -> None:
         """Say to screen readers what is held."""
         result, held = self.desk.result, self.desk.held
@@ -254,10 +269,14 @@ class Sheet(QWidget):
         if held is not None:
             movable = take(self.desk.project, result, held) is not None
             paint_held(painter, chalk, held, movable=movable)
+            for key in self.desk.also:
+                paint_held(painter, chalk, key, movable=False)
         if hover is not None and hover != held:
             paint_hover(painter, chalk, hover)
         self.measuring.look(scene.camera, self._size())
         self.measuring.paint(painter, scene.ink)
+        if self._pointer.band is not None:
+            paint_band(painter, self._pointer.band, scene.ink)
         if self.rest.on is not None:
             key, pos = self.rest.on
             lines = told(result, key, self.desk.wording)

@@ -28,8 +28,8 @@ class Hand:
         right, down = self.sheet.camera.to_screen((x * INCH, y * INCH))
         return QPoint(round(right), round(down))
 
-    def click(self, x: float, y: float) -> None:
-        QTest.mouseClick(self.sheet, LEFT, NONE, self.px(x, y))
+    def click(self, x: float, y: float, modifier: Qt.KeyboardModifier = NONE) -> None:
+        QTest.mouseClick(self.sheet, LEFT, modifier, self.px(x, y))
 
     def press(self, x: float, y: float, button: Qt.MouseButton = LEFT) -> None:
         QTest.mousePress(self.sheet, button, NONE, self.px(x, y))

@@ -8,7 +8,8 @@ from core.framing.moving import Grip
 from core.job import work_out
 from core.lengths import Length, System, Tape, Unit
 from core.model import Habits, LineEdge, MovedStud, Project, Side, SiteRecord
-from gui.sketcher.pulls import Hold, Pulled, beside, grip_of, name_of, pull, step_of, take
+from gui.sketcher.pulls import Hold, Pulled, beside, grip_of, pull, step_of, take
+from gui.things import name_of
 from gui.wordings import wording_of
 from loft import BOX, CRIPPLE, DOOR, INCH, STUD, loft
 from walls import US
