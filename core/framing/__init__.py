@@ -8,6 +8,7 @@ from core.framing.cutting_order import cutting_order, saw_settings
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.fitted import Tried, reaches_plates
 from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.given import Given
 from core.framing.header_build import header_depth, spacers, thickest_spacer
 from core.framing.keys import spoken
 from core.framing.labels import labels
@@ -25,6 +26,15 @@ from core.framing.plate_section import Edge, PlateSection
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafter_places
 from core.framing.reasons import BareMark, Why, bare_marks
 from core.framing.saw import Setting, Way, past_stops, rip_setting, saw_setting
+from core.framing.working import Line, Printed, Term, Unit, Working, degrees, printed
+from core.framing.working_cuts import cut_workings, setting_workings
+from core.framing.working_lengths import Which, length_working, rip_workings
+from core.framing.working_openings import (
+    box_workings,
+    fit_workings,
+    rough_opening_workings,
+)
+from core.framing.working_places import mark_workings
 
 __all__ = [
     "SQUARE_WITHIN",
@@ -38,6 +48,8 @@ __all__ = [
     "Fit",
     "Footprint",
     "Frame",
+    "Given",
+    "Line",
     "Mark",
     "Meeting",
     "Member",
@@ -47,19 +59,28 @@ __all__ = [
     "PlacedBox",
     "PlacedOpening",
     "PlateSection",
+    "Printed",
     "Rafters",
     "Rip",
     "Role",
     "Setting",
     "Surroundings",
+    "Term",
     "Tried",
     "Unbacked",
+    "Unit",
     "Way",
+    "Which",
     "Why",
+    "Working",
     "bare_marks",
     "board_edges",
+    "box_workings",
+    "cut_workings",
     "cutting_order",
+    "degrees",
     "fit",
+    "fit_workings",
     "footprints",
     "frame_on_rafters",
     "frame_wall",
@@ -68,19 +89,25 @@ __all__ = [
     "in_pieces",
     "labels",
     "layout_lefts",
+    "length_working",
     "lowest_sill",
+    "mark_workings",
     "marks",
     "meetings",
     "origin_in_line",
     "pass_purlins",
     "past_stops",
     "place_boxes",
+    "printed",
     "rafter_marks",
     "rafter_places",
     "reaches_plates",
     "rip_setting",
+    "rip_workings",
+    "rough_opening_workings",
     "saw_setting",
     "saw_settings",
+    "setting_workings",
     "spacers",
     "spoken",
     "thickest_spacer",

@@ -1,6 +1,7 @@
 """The one pipeline: project to results."""
 
 from core.job.change import Change, What, since_cut, since_print
+from core.job.given import given_of
 from core.job.made import (
     changes_since_print,
     cut_changes,
@@ -13,16 +14,19 @@ from core.job.made import (
 from core.job.results import Results, WallInputs, WallResult
 from core.job.site import raising_of, surroundings_of
 from core.job.work import Memo, work_out
+from core.job.working import Number, workings, workings_of
 
 __all__ = [
     "Change",
     "Memo",
+    "Number",
     "Results",
     "WallInputs",
     "WallResult",
     "What",
     "changes_since_print",
     "cut_changes",
+    "given_of",
     "piece_made",
     "raising_of",
     "since_cut",
@@ -33,4 +37,6 @@ __all__ = [
     "with_sheet",
     "without_cut",
     "work_out",
+    "workings",
+    "workings_of",
 ]

@@ -111,6 +111,21 @@ class Tape(msgspec.Struct, frozen=True):
         return f"{text} mm" if self.system is System.METRIC else text
 
     @property
+    def finest(self) -> Self:
+        """The same tape read to 1/64 in. or 0.1 mm, as the terms of a sum are shown."""
+        inch = self.system is System.INCH
+        step = Length.of_inches(Fraction(1, 64)) if inch else Length(0.1, Unit.MM)
+        return msgspec.structs.replace(self, step=step)
+
+    def steps(self, mm: float) -> int:
+        """The number of steps nearest to ``mm``, below zero for negative ones.
+
+        Raises:
+            ValueError: when ``mm`` is not finite.
+        """
+        return self._count(mm)
+
+    @property
     def _marks(self) -> int:
         """The number of steps in an inch."""
         return round(_INCH_MM / self.step.mm)

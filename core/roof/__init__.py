@@ -4,6 +4,7 @@ from core.roof.below import below
 from core.roof.level import level_line
 from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
+from core.roof.naming import over_place
 from core.roof.parts import stands_in_wing
 from core.roof.plane import Part, Plan, Plane, Roof
 from core.roof.purlins import (
@@ -42,6 +43,7 @@ __all__ = [
     "inside_purlin",
     "level_line",
     "lowered",
+    "over_place",
     "purlin_ends",
     "purlin_outline",
     "purlins_met",

@@ -28,6 +28,13 @@ class Wording:
         self._texts = {**texts("us"), **texts(catalogue)}
         self.tape = tape
 
+    @property
+    def finest(self) -> "Wording":
+        """The same words with lengths to 1/64 in. or 0.1 mm."""
+        finer = Wording.__new__(Wording)
+        finer._texts, finer.tape = self._texts, self.tape.finest
+        return finer
+
     def say(self, message: Message) -> str:
         """The text of a message; KeyError if no catalogue has its id."""
         values = {name: self._value(value) for name, value in message.values}
