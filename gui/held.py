@@ -3,8 +3,10 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from core.framing import Printed
 from gui.desk import Desk
-from gui.numbers import numbers_of
+from gui.figure import Figure
+from gui.numbers import numbers_of, workings_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
 from gui.panels.doubled import DoubledForm
@@ -68,7 +70,7 @@ class Held(QScrollArea):
         super().__init__()
         self._desk = desk
         words = desk.wording
-        self.numbers = NumbersView()
+        self.numbers = NumbersView(words, self._explained)
         self.cautions = Cautions(desk)
         self.standing = Cautions(desk, "severity.standing")
         fixed = Form(desk, words)
@@ -148,6 +150,13 @@ class Held(QScrollArea):
         self.cautions.show_cautions(grave_first(result.cautions) if result else ())
         held = self._desk.held is not None
         self.standing.show_cautions(() if held else self._desk.results.cautions)
+
+    def _explained(self, figure: Figure) -> tuple[Printed, ...]:
+        """The working of a number of what is held, or of the wall."""
+        desk = self._desk
+        if desk.letter is None:
+            return ()
+        return workings_of(desk.results, desk.letter, desk.held, figure, desk.wording)
 
     def _shown(self) -> tuple[str, ...]:
         """The names of the forms that stand to what is held."""

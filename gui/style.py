@@ -45,6 +45,9 @@ QCheckBox::indicator {{
 }}
 QCheckBox::indicator:checked {{ background: {chalk}; border: 1px solid {chalk}; }}
 QCheckBox:focus {{ color: {chalk}; }}
+QPushButton#small {{ font-size: 9.5pt; padding: 1px 8px; }}
+QFrame#working {{ background: {field}; border: 1px solid {edge}; border-radius: 3px; }}
+QFrame#working QLabel {{ font-size: 10pt; }}
 QListWidget {{ background: {panel}; border: none; outline: none; }}
 QMenuBar, QMenu {{ background: {panel}; }}
 QMenuBar {{ border-bottom: 1px solid {edge}; }}

@@ -166,7 +166,12 @@ def _lined(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:
     """The place of the line from the wall's left end: the stud's left edge, or its right one."""
     left = left_terms(given, member)
     wide = member.right - member.left
-    return left if mark.edge is Side.LEFT else (*left, Term(message("working.to-its-right"), wide))
+    if mark.edge is Side.LEFT:
+        return left
+    if left and left[-1].name == message("working.half-stud"):
+        # Less half of it, and on by all of it: half of it on from its middle.
+        return (*left[:-1], msgspec.structs.replace(left[-1], value=-left[-1].value))
+    return (*left, Term(message("working.to-its-right"), wide))
 
 
 def _from_end(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:

@@ -12,7 +12,7 @@ from gui.desk import Desk
 from gui.edits import set_opening
 from gui.edits.leaf import leaf_within, sized_by
 from gui.edits.openings import LEAFLESS
-from gui.numbers import sums_text
+from gui.numbers_of_stated import sums_text
 from gui.panels.form import Form
 from gui.panels.optional import length_row, tick_row
 from gui.things import thing_of

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import msgspec
 
-from core.job import work_out
+from core.job import Number, work_out
 from core.lengths import Length, System, Tape
 from core.model import AddedStud, Habits, Project, SiteRecord
 from gui.edits import set_opening
-from gui.numbers import Figure, Numbers, numbers_of
+from gui.figure import Figure, Numbers
+from gui.numbers import numbers_of
 from gui.wordings import wording_of
 from loft import BOX, DOOR, INCH, STUD, loft
 
@@ -94,10 +95,10 @@ def test_the_wall_itself() -> None:
     # x + 57.879 = 106 1/2, at 48.62, under which place 3 stands: the first of the longest, at
     # 106 1/2 - 1 1/2. The shortest is the left end stud: 1 1/2 + 57.879 - 1 1/2.
     assert found.figures == (
-        Figure("Length", '120"', large=True),
-        Figure("Studs", "7", large=True),
-        Figure("Longest stud", 'B4  105"'),
-        Figure("Shortest stud", 'B1  57 7/8"'),
+        Figure("Length", '120"', large=True, number=Number.WALL_LENGTH),
+        Figure("Studs", "7", large=True, number=Number.STUDS),
+        Figure("Longest stud", 'B4  105"', number=Number.LONGEST),
+        Figure("Shortest stud", 'B1  57 7/8"', number=Number.SHORTEST),
     )
 
 

@@ -48,26 +48,17 @@ def others(result: WallResult, of: Given | None) -> Iterator[tuple[float, Workin
         yield from zip((box.bottom, box.top), heights, strict=True)
 
 
-def every(project: Project) -> Iterator[tuple[float, Working]]:
-    results = work_out(project, SiteRecord())
-    for result in results.walls:
-        yield from asked(result, given_of(results, result.wall.letter))
-        yield from others(result, given_of(results, result.wall.letter))
-
-
 @given(projects())
-def test_terms_add_up_to_the_number_in_full_and_as_they_are_printed(project: Project) -> None:
+def test_terms_have_names_and_add_up_in_full_and_as_they_are_printed(project: Project) -> None:
+    results = work_out(project, SiteRecord())
     wording = Wording("us", project.habits.tape)
-    for exact, working in every(project):
-        assert working.exact == pytest.approx(exact, abs=1e-5)
-        shown = printed(working, wording)
-        assert sum(line.steps for line in shown.lines) == shown.steps
-        assert shown.result == wording.tape.text(working.exact)
-
-
-@given(projects())
-def test_no_stud_needs_a_term_without_a_name_of_its_own(project: Project) -> None:
-    results = work_out(project, SiteRecord())
     for result in results.walls:
-        for _, working in asked(result, given_of(results, result.wall.letter)):
+        of = given_of(results, result.wall.letter)
+        members = list(asked(result, of))
+        for _, working in members:
             assert not {term.name.id for term in working.terms} & NOT_NAMED
+        for exact, working in (*members, *others(result, of)):
+            assert working.exact == pytest.approx(exact, abs=1e-5)
+            shown = printed(working, wording)
+            assert sum(line.steps for line in shown.lines) == shown.steps
+            assert shown.result == wording.tape.text(working.exact)

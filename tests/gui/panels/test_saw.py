@@ -6,7 +6,8 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from gui.desk import Desk
-from gui.numbers import Figure, numbers_of
+from gui.figure import Figure
+from gui.numbers import numbers_of
 from gui.panels.saw import SawForm
 from loft import STUD, desk_of
 
