@@ -33,10 +33,11 @@ class Crowd:
         """Nothing over any plate."""
         self._solid: dict[str, list[tuple[Rect, Quad]]] = {}
         self._leaders: dict[str, list[tuple[Rect, Quad]]] = {}
+        self._reach: dict[str, Rect] = {}
 
     def add(self, plate: str, shape: Quad) -> None:
         """Keep a tape or a figure over a plate clear of what stands over the others."""
-        self._solid.setdefault(plate, []).append((bounds(shape), shape))
+        self._put(self._solid, plate, shape)
 
     def lift(self, plate: str, shapes: Callable[[float], tuple[Quad, Quad]], step: float) -> float:
         """How far a figure has to be lifted to be read; `shapes` gives figure and leader by that.
@@ -44,6 +45,9 @@ class Crowd:
         It keeps off everything over other plates, and its leader off figures and tapes there; where
         no such place is within reach, the figure alone does. It stands there from then on.
         """
+        at_rest = shapes(0.0)
+        if self._alone(plate, at_rest):
+            return self._settle(plate, at_rest, 0.0)
         solid, leaders = _others(self._solid, plate), _others(self._leaders, plate)
         lifts = [n * step for n in range(MOST)]
         free = (
@@ -54,10 +58,23 @@ class Crowd:
             and not (led and not _clear(shapes(lift)[1], solid))
         )
         found = next(free, 0.0)
-        figure, leader = shapes(found)
-        self.add(plate, figure)
-        self._leaders.setdefault(plate, []).append((bounds(leader), leader))
-        return found
+        return self._settle(plate, shapes(found), found)
+
+    def _settle(self, plate: str, shapes: tuple[Quad, Quad], lift: float) -> float:
+        figure, leader = shapes
+        self._put(self._solid, plate, figure)
+        self._put(self._leaders, plate, leader)
+        return lift
+
+    def _put(self, kept: dict[str, list[tuple[Rect, Quad]]], plate: str, shape: Quad) -> None:
+        rect = bounds(shape)
+        kept.setdefault(plate, []).append((rect, shape))
+        self._reach[plate] = _around(self._reach.get(plate, rect), rect)
+
+    def _alone(self, plate: str, shapes: tuple[Quad, Quad]) -> bool:
+        """Whether a figure and its leader are out of reach of all over other plates: most are."""
+        own = bounds((*shapes[0], *shapes[1]))
+        return all(_beside(own, rect) for other, rect in self._reach.items() if other != plate)
 
 
 def _others(kept: dict[str, list[tuple[Rect, Quad]]], plate: str) -> tuple[tuple[Rect, Quad], ...]:
@@ -65,9 +82,19 @@ def _others(kept: dict[str, list[tuple[Rect, Quad]]], plate: str) -> tuple[tuple
 
 
 def _clear(shape: Quad, others: tuple[tuple[Rect, Quad], ...]) -> bool:
-    left, bottom, right, top = bounds(shape)
-    return all(
-        rect[0] >= right or rect[2] <= left or rect[1] >= top or rect[3] <= bottom
-        or apart(shape, other)
-        for rect, other in others
-    )  # fmt: skip
+    own = bounds(shape)
+    return all(_beside(own, rect) or apart(shape, other) for rect, other in others)
+
+
+def _beside(one: Rect, other: Rect) -> bool:
+    """Whether two upright rectangles do not overlap."""
+    return other[0] >= one[2] or other[2] <= one[0] or other[1] >= one[3] or other[3] <= one[1]
+
+
+def _around(one: Rect, other: Rect) -> Rect:
+    return (
+        min(one[0], other[0]),
+        min(one[1], other[1]),
+        max(one[2], other[2]),
+        max(one[3], other[3]),
+    )

@@ -2,25 +2,33 @@
 
 from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
-from core.drawing.placing import Ground, bounds
+from core.drawing.placing import Ground
 from core.drawing.swing import swing
 from core.drawing.view import Show, View
 from core.framing import Frame, Mark, Member, Role, keys
 from core.job import WallResult
+from core.kept import Kept
 from core.roof import Segment, below
 from core.wording import Wording
 
 
-def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
-    """The drawing of a wall seen from face A, in model mm; empty if the wall has no frame."""
+def elevation(
+    result: WallResult, view: View, wording: Wording, kept: Kept | None = None
+) -> Drawing:
+    """The drawing of a wall seen from face A, in model mm; empty if the wall has no frame.
+
+    What is `kept` from earlier drawings of its owner is drawn from; the outcome is the same.
+    """
     line, frame = result.inputs.near, result.frame
     if line is None or frame is None:
         return ()
+    kept = kept or Kept()
+    kept.next_round()
     drawing: list[Element] = [
         *measured.floor(result.wall, view),
         *measured.stated_roof(result),
-        *timber.roof(line, view),
-        *timber.members(_back_to_front(frame.members)),
+        *kept.of(timber.roof, line, view),
+        *timber.members(_back_to_front(frame.members), kept),
     ]
     drawing += overhead.rafters(line, frame, result.wall.run)
     drawing += timber.purlins(result.inputs.crossings)
@@ -29,26 +37,26 @@ def elevation(result: WallResult, view: View, wording: Wording) -> Drawing:
         drawing += timber.opening(placed)
     for box in result.boxes:
         drawing += timber.box(box)
-    texts = _texts(result, frame, view, wording)
+    texts = _texts(result, frame, view, wording, kept)
     for placed in frame.openings:
         drawing += swing(placed, view, tuple(texts))
     drawing += texts
     if Show.TAPES in view.shows:
-        drawing += _under_tapes(result, view, wording)
-        drawing += tapes.top_tapes(frame, line, result.marks, view, wording)
+        drawing += _under_tapes(result, view, wording, kept)
+        drawing += tapes.top_tapes(frame, line, result.marks, view, wording, kept)
     if Show.DIMENSIONS in view.shows:
         below = marks_reach(result, view, wording)
         drawing += strings.strings(result.wall.run, line, frame, below, view, wording)
     return tuple(drawing)
 
 
-def _under_tapes(result: WallResult, view: View, wording: Wording) -> Drawing:
+def _under_tapes(result: WallResult, view: View, wording: Wording, kept: Kept) -> Drawing:
     """The tape under the sole plate, or under the rafters that the wall stands on."""
     if result.inputs.foot is None:
         low = measured.lowest(result.wall)
-        return tapes.sole_tape(result.wall.run, sole_marks(result), view, wording, low)
+        return tapes.sole_tape(result.wall.run, sole_marks(result), view, wording, low, kept)
     on_rafters = tuple(m for m in result.marks if m.plate == keys.rafters(result.wall.letter))
-    return tapes.rafter_tapes(_rafters(result), on_rafters, view, wording)
+    return tapes.rafter_tapes(_rafters(result), on_rafters, view, wording, kept)
 
 
 def _rafters(result: WallResult) -> tuple[Segment, ...]:
@@ -70,11 +78,13 @@ def sole_marks(result: WallResult) -> list[Mark]:
     return [m for m in result.marks if m.along_top is None]
 
 
-def _texts(result: WallResult, frame: Frame, view: View, wording: Wording) -> list[Element]:
+def _texts(
+    result: WallResult, frame: Frame, view: View, wording: Wording, kept: Kept
+) -> list[Element]:
     """All that is written in the wall; what has the fewest places to stand finds its room first."""
-    ground = _ground(result, frame, view)
+    ground = _ground(result, frame, view, kept)
     labels = result.label_of
-    written = {m.key: wording.length(m.long_point) for m in frame.members}
+    written = {m.key: kept.of(wording.length, m.long_point) for m in frame.members}
     drawing: list[Element] = []
     for placed in frame.openings:
         drawing += rough.opening_texts(placed, frame, view, wording, ground)
@@ -86,12 +96,12 @@ def _texts(result: WallResult, frame: Frame, view: View, wording: Wording) -> li
     return drawing
 
 
-def _ground(result: WallResult, frame: Frame, view: View) -> Ground:
+def _ground(result: WallResult, frame: Frame, view: View, kept: Kept) -> Ground:
     """What stands in the way of texts: all timber but plates, rafters, boxes, heavy outlines."""
-    ground = Ground(400.0)
+    ground = Ground(400.0, kept)
     for member in frame.members:
         if member.near and member.role is not Role.TOP_PLATE:
-            ground.add_timber(bounds(member.near))
+            ground.add_timber((member.left, member.bottom, member.right, member.top))
     for purlin in result.inputs.crossings:
         ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
     if result.inputs.near is not None:

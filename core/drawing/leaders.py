@@ -1,5 +1,6 @@
 """Labels that stand away from a crowded member, with a leader to a dot on it."""
 
+import math
 from collections.abc import Iterator
 
 import msgspec
@@ -7,6 +8,7 @@ import msgspec
 from core.drawing.elements import XY, Align, Element, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect
+from core.drawing.sliding import in_the_way, is_free
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Member
@@ -25,6 +27,22 @@ _SHARES = (0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9)
 """Where on a member's height its dot is tried."""
 
 
+class _Side(msgspec.Struct, frozen=True):
+    """One side of a member: the way out from its edge, and what stands there."""
+
+    way: float
+    edge: float
+    near: tuple[Rect, ...]
+    writing: tuple[Rect, ...]
+
+
+class _Seat(msgspec.Struct, frozen=True):
+    """The place found for a label, and where its leader meets it."""
+
+    rect: Rect
+    end: XY
+
+
 def led_text(
     member: Member, label: str, line: RoofLine, view: View, ground: Ground
 ) -> tuple[Element, ...]:
@@ -32,44 +50,87 @@ def led_text(
 
     It stands on the ground from then on; empty where there is no room near the member.
     """
-    width = view.model(text_width(label, view.size, narrow=True) + 2 * GAP)
-    height = view.model(cap_height(view.size) + 2 * GAP)
-    middle = (member.left + member.right) / 2
-    past = view.model(PAST_END)
+    kept = ground.kept
+    width = kept.of(_width, label, view)
+    reach = view.model(_AWAY[-1]) + width
+    sides = tuple(_side(member, way, reach, ground) for way in (1.0, -1.0))
+    seat = kept.of(_seat, member, width, line, view, sides)
+    if seat is None:
+        return ()
+    ground.add_writing(seat.rect)
+    ground.add_writing(_band(seat.end[0], _middle(member), seat.end[1], view))
+    return kept.of(_led, member, label, seat, view)
+
+
+def _led(member: Member, label: str, seat: _Seat, view: View) -> tuple[Element, ...]:
+    """The label in its place, its leader and its dot."""
+    middle, (end, foot) = _middle(member), seat.end
+    at = ((seat.rect[0] + seat.rect[2]) / 2, foot)
+    text = Text(label, at, view.size, Pen.LABEL, member.key, Align.MIDDLE, narrow=True, middle=True)
+    leader = Stroke(((end, foot), (middle, foot)), Pen.LABEL, member.key)
+    return text, leader, *_dot(middle, foot, view.model(0.4), member.key)
+
+
+def _width(label: str, view: View) -> float:
+    """The width that a label asks for, mm."""
+    return view.model(text_width(label, view.size, narrow=True) + 2 * GAP)
+
+
+def _middle(member: Member) -> float:
+    return (member.left + member.right) / 2
+
+
+def _side(member: Member, way: float, reach: float, ground: Ground) -> _Side:
+    """What stands beside a member, from its middle on."""
+    middle, edge = _middle(member), member.right if way > 0 else member.left
+    far = edge + way * reach
+    top = member.bottom + max(member.edges[:2])
+    beside = (min(middle, far), member.bottom, max(middle, far), top)
+    return _Side(way, edge, ground.near(beside), ground.writing_near(beside))
+
+
+def _seat(
+    member: Member, width: float, line: RoofLine, view: View, sides: tuple[_Side, ...]
+) -> _Seat | None:
+    """The nearest free place for a label; of places as near, that whose dot is tried first."""
+    height, past = view.model(cap_height(view.size) + 2 * GAP), view.model(PAST_END)
     low, high = line.segments[0].left - past, line.segments[-1].right + past
-    for left, bottom in _aside(member, width, height, view):
-        rect: Rect = (left, bottom, left + width, bottom + height)
-        foot = bottom + height / 2
-        near = left if left > middle else left + width
-        leader = _band(min(near, middle), max(near, middle), foot, view.model(GAP / 2))
-        inside = low <= left and left + width <= high
-        free = inside and ground.free(rect) and ground.passable(leader)
-        if free and bottom + height < line.lowest(left, left + width):
-            ground.add_writing(rect)
-            ground.add_writing(leader)
-            text = Text(
-                label, (left + width / 2, foot), view.size, Pen.LABEL, member.key, Align.MIDDLE
-            )
-            return (
-                msgspec.structs.replace(text, narrow=True, middle=True),
-                Stroke(((near, foot), (middle, foot)), Pen.LABEL, member.key),
-                *_dot(middle, foot, view.model(0.4), member.key),
-            )
-    return ()
+    aways = [view.model(away) for away in _AWAY]
+    span, found = max(member.edges[:2]) - height, None
+    for share in _SHARES:
+        bottom = member.bottom + share * span
+        for side in sides:
+            for away in _free(side, (bottom, bottom + height), width, aways, view):
+                edge = side.edge + side.way * away
+                left = edge if side.way > 0 else edge - width
+                roof = line.lowest(left, left + width)
+                if low <= left and left + width <= high and bottom + height < roof:
+                    rect = (left, bottom, left + width, bottom + height)
+                    found = _Seat(rect, (edge, bottom + height / 2))
+                    aways = aways[: aways.index(away)]
+                    break
+    return found
 
 
-def _aside(member: Member, width: float, height: float, view: View) -> Iterator[XY]:
-    """Lower left corners ever farther from a member, at heights from its middle outward."""
-    span = max(member.edges[:2]) - height
-    for away in map(view.model, _AWAY):
-        for share in _SHARES:
-            bottom = member.bottom + share * span
-            yield member.right + away, bottom
-            yield member.left - away - width, bottom
+def _free(
+    side: _Side, heights: tuple[float, float], width: float, aways: list[float], view: View
+) -> Iterator[float]:
+    """How far from a member a label and its leader are free, nearest first."""
+    bottom, top = heights
+    left = side.edge if side.way > 0 else side.edge - width
+    _, low, _, high = _band(side.edge, side.edge, (bottom + top) / 2, view)
+    ends = [r[0] if side.way > 0 else r[2] for r in side.writing if low < r[3] and high > r[1]]
+    most = min((side.way * (end - side.edge) for end in ends), default=math.inf)
+    if most < 0.0:
+        return
+    shut = in_the_way((left, bottom, left + width, top), (side.way, 0.0), side.near)
+    yield from (away for away in aways if away <= most and is_free(away, shut))
 
 
-def _band(left: float, right: float, y: float, half: float) -> Rect:
-    return left, y - half, right, y + half
+def _band(one: float, other: float, y: float, view: View) -> Rect:
+    """All that a leader between two places takes up."""
+    half = view.model(GAP / 2)
+    return min(one, other), y - half, max(one, other), y + half
 
 
 def _dot(x: float, y: float, half: float, key: str) -> tuple[Stroke, Stroke]:

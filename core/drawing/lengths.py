@@ -1,18 +1,34 @@
 """Labels and lengths written up each stud, where there is room for them."""
 
 import math
-from collections.abc import Iterator
+
+import msgspec
 
 from core.drawing.elements import XY, Drawing, Element, Text
 from core.drawing.leaders import GAP, led_text
 from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect
+from core.drawing.sliding import in_the_way, is_free
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import Show, View
 from core.framing import Frame, Member, Role
 from core.roof import RoofLine
 
 _UP = math.pi / 2
+
+_UPWARD = (0.0, 1.0)
+"""The way of a slide straight up."""
+
+Line = tuple[tuple[tuple[str, Pen], ...], bool]
+"""Texts with their pens that are written after each other, and whether they are narrow."""
+
+
+class Seat(msgspec.Struct, frozen=True):
+    """Where texts stand: which of the choices found room, the foot of the first, what is taken."""
+
+    choice: int
+    at: XY
+    taken: Rect
 
 
 def upright_texts(
@@ -27,9 +43,8 @@ def upright_texts(
     crowded: list[Member] = []
     for member in frame.members:
         if not member.lies:
-            texts = _texts(
-                member, labels[member.key], length_of[member.key], frame.near, view, ground
-            )
+            label, length = labels[member.key], length_of[member.key]
+            texts = _texts(member, (label, length), frame.near, view, ground)
             crowded += [] if texts else [member]
             drawing += texts
     for member in crowded if Show.LABELS in view.shows else []:
@@ -38,16 +53,30 @@ def upright_texts(
 
 
 def _texts(
-    member: Member, label: str, length: str, line: RoofLine, view: View, ground: Ground
+    member: Member, said: tuple[str, str], line: RoofLine, view: View, ground: Ground
 ) -> tuple[Element, ...]:
-    """The first of these that finds room: label and length, the same narrow, the label alone."""
+    """The first choice that finds room, beside its member and clear of what stands near."""
+    kept = ground.kept
+    choices, widths = kept.of(_choices, *said, view)
+    near = ground.near(_around(member, view))
+    # A label of another number is as wide, so only the search for its room is kept by its width.
+    seat = kept.of(_seat, member, widths, line, view, near)
+    if seat is None:
+        return ()
+    ground.add_writing(seat.taken)
+    return kept.of(_written, member.key, choices[seat.choice], seat.at, view)
+
+
+def _choices(label: str, length: str, view: View) -> tuple[tuple[Line, ...], tuple[float, ...]]:
+    """What may be written, each with its width: label and length, the same narrow, the label."""
     labelled = ((label, Pen.LABEL),) if Show.LABELS in view.shows else ()
     both = (*labelled, (length, Pen.LENGTH)) if Show.LENGTHS in view.shows else labelled
-    for texts, narrow in ((both, False), (both, True), (labelled, False), (labelled, True)):
-        widths = [_width(text, pen, view, narrow) for text, pen in texts]
-        if widths and (place := _room(member, sum(widths), line, view, ground)):
-            return _written(member, texts, widths, place, view, narrow)
-    return ()
+    choices = tuple(
+        (texts, narrow) for texts in (both, labelled) for narrow in (False, True) if texts
+    )
+    return choices, tuple(
+        sum(_width(text, pen, view, narrow) for text, pen in texts) for texts, narrow in choices
+    )
 
 
 def _width(text: str, pen: Pen, view: View, narrow: bool) -> float:
@@ -55,56 +84,68 @@ def _width(text: str, pen: Pen, view: View, narrow: bool) -> float:
     return view.model(text_width(text + "  ", view.size, pen is Pen.LENGTH, narrow=narrow))
 
 
-def _written(
-    member: Member,
-    texts: tuple[tuple[str, Pen], ...],
-    widths: list[float],
-    place: XY,
-    view: View,
-    narrow: bool,
-) -> tuple[Element, ...]:
-    x, y = place
+def _written(key: str, line: Line, at: XY, view: View) -> tuple[Element, ...]:
+    (x, y), (texts, narrow) = at, line
     elements: list[Element] = []
-    for (text, pen), width in zip(texts, widths, strict=True):
+    for text, pen in texts:
         bold = pen is Pen.LENGTH
         elements.append(
-            Text(text, (x, y), view.size, pen, member.key, angle=_UP, bold=bold, narrow=narrow)
+            Text(text, (x, y), view.size, pen, key, angle=_UP, bold=bold, narrow=narrow)
         )
-        y += width
+        y += _width(text, pen, view, narrow)
     return tuple(elements)
 
 
-def _room(member: Member, width: float, line: RoofLine, view: View, ground: Ground) -> XY | None:
-    """The first free place for a text up one side of a member, from its foot up.
+def _around(member: Member, view: View) -> Rect:
+    """All of a member's two sides that texts up it may come to stand in."""
+    beside = view.model(cap_height(view.size) + 1.5 * GAP)
+    top = member.bottom + max(member.edges[:2])
+    return member.left - beside, member.bottom, member.right + beside, top
 
-    Nothing stands between the text and its member, and a little room is left on its other side.
+
+def _seat(
+    member: Member, widths: tuple[float, ...], line: RoofLine, view: View, near: tuple[Rect, ...]
+) -> Seat | None:
+    """The first free place up a member, from its foot up on either side, for the first choice.
+
+    Nothing stands between the texts and their member, and a little room is left on their other
+    side.
     """
     height, gap = view.model(cap_height(view.size)), view.model(GAP)
-    for left, bottom in _places(member, (height, width), line, gap):
-        on_left = left < member.left
-        low = left - gap / 2 if on_left else member.right
-        high = member.left if on_left else left + height + gap / 2
-        rect: Rect = (low, bottom, high, bottom + width)
-        if ground.free(rect):
-            ground.add_writing(rect)
-            return left + height, bottom
+    sides = [
+        (_band(member, left, height, gap), left + height, _room_up(member, left, height, line))
+        for left in _lefts(member, height, gap)
+    ]
+    for choice, width in enumerate(widths):
+        ways = [
+            (rect, in_the_way(rect, _UPWARD, near), foot, room - width - gap)
+            for (low, high), foot, room in sides
+            for rect in [(low, member.bottom, high, member.bottom + width)]
+        ]
+        rise, highest = 2 * gap, max(most for *_, most in ways)
+        while rise <= highest:
+            for rect, shut, foot, most in ways:
+                if rise <= most and is_free(rise, shut):
+                    taken = (rect[0], rect[1] + rise, rect[2], rect[3] + rise)
+                    return Seat(choice, (foot, member.bottom + rise), taken)
+            rise += (width + gap) / 2
     return None
 
 
-def _places(member: Member, size: XY, line: RoofLine, gap: float) -> Iterator[XY]:
-    """Lower left corners to try for a text of a size (x, y), from the foot up, on either side."""
-    across, up = size
-    lefts = (member.left - gap - across, member.right + gap)
-    if member.role is Role.TRIMMER and member.key.endswith("/left"):
-        lefts = (lefts[1], lefts[0])
-    under = [line.lowest(left, left + across) - member.bottom for left in lefts]
-    sides = [
-        (left, min(max(member.edges[:2]), roof) - up - gap)
-        for left, roof in zip(lefts, under, strict=True)
-    ]
-    rise, highest = 2 * gap, max(most for _, most in sides)
-    while rise <= highest:
-        for left, most in sides:
-            if rise <= most:
-                yield left, member.bottom + rise
-        rise += (up + gap) / 2
+def _lefts(member: Member, height: float, gap: float) -> tuple[float, float]:
+    """The left edges of texts `height` high on either side, the side that comes first first."""
+    left, right = member.left - gap - height, member.right + gap
+    inward = member.role is Role.TRIMMER and member.key.endswith("/left")
+    return (right, left) if inward else (left, right)
+
+
+def _room_up(member: Member, left: float, height: float, line: RoofLine) -> float:
+    """How far up from a member's foot texts may reach: its own edges, and the roof over them."""
+    return min(max(member.edges[:2]), line.lowest(left, left + height) - member.bottom)
+
+
+def _band(member: Member, left: float, height: float, gap: float) -> tuple[float, float]:
+    """From the member to a little past the texts: all that has to be free."""
+    if left < member.left:
+        return left - gap / 2, member.left
+    return member.right, left + height + gap / 2

@@ -5,13 +5,12 @@ from collections.abc import Iterator
 
 import msgspec
 
-from core.drawing.arrange import moved
-from core.drawing.elements import Align, Drawing, Element, Text
-from core.drawing.extent import text_corners
+from core.drawing.course import BAND, OFF
+from core.drawing.elements import XY, Align, Drawing, Element, Text
 from core.drawing.leaders import GAP
 from core.drawing.pen import Pen
-from core.drawing.placing import Ground, Rect, bounds
-from core.drawing.tapes import BAND, OFF
+from core.drawing.placing import Ground, Rect
+from core.drawing.sliding import in_the_way, is_free
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Member, Role, keys, topside, underside
@@ -87,6 +86,27 @@ def _ends(plate: Member) -> tuple[float, float]:
     return course[0][0], course[-1][0]
 
 
+class _Seat(msgspec.Struct, frozen=True):
+    """How a label stands along a member: narrow or not, how far along, and what it takes up."""
+
+    narrow: bool
+    along: float
+    taken: Rect
+
+
+class _Bed(msgspec.Struct, frozen=True):
+    """What a label along a member lies on, mm: where it begins, its length and its direction.
+
+    The label stands `drop` off the underside: within the member if that is thick enough on paper.
+    """
+
+    start: XY
+    length: float
+    angle: float
+    drop: float
+    inside: bool
+
+
 def _along(
     member: Member, label: str, view: View, ground: Ground, *, covered: bool = False
 ) -> Drawing:
@@ -95,28 +115,78 @@ def _along(
     It stands in the member if that is thick enough on paper, else close under it, unless another
     plate has it `covered` from below.
     """
+    kept = ground.kept
+    bed = kept.of(_bed, member, view)
+    if covered and not bed.inside:
+        return ()
+    widths = kept.of(_widths, label, view)
+    around = kept.of(_around, bed, view)
+    near = ground.writing_near(around) if bed.inside else ground.near(around)
+    seat = kept.of(_seat, bed, widths, view, near)
+    if seat is None:
+        return ()
+    ground.add_writing(seat.taken)
+    return kept.of(_written, member.key, label, bed, seat, view)
+
+
+def _bed(member: Member, view: View) -> _Bed:
+    """What a label along a member lies on."""
     (x0, y0), *_, (x1, y1) = underside(member)
     (*_, (_, y2)) = topside(member)
     angle = math.atan2(y1 - y0, x1 - x0)
     thick = (y2 - y1) * math.cos(angle)
     inside = thick >= view.model(cap_height(view.size) + 0.6)
-    if covered and not inside:
-        return ()
     drop = -thick / 2 if inside else view.model(GAP + cap_height(view.size) / 2)
-    origin = (x0 + drop * math.sin(angle), y0 - drop * math.cos(angle))
-    length = math.hypot(x1 - x0, y1 - y0)
-    text = Text(label, origin, view.size, Pen.LABEL, member.key, Align.MIDDLE, angle)
-    for narrow in (False, True):
-        text = msgspec.structs.replace(text, narrow=narrow, middle=True)
-        rect = _with_gap(bounds(text_corners(text, view.scale)), view.model(GAP))
-        half = view.model(text_width(label, view.size, narrow=narrow) / 2 + GAP)
-        for along in _from_the_middle(length, half, view.model(_STEP)):
-            by = (along * math.cos(angle), along * math.sin(angle))
-            there = (rect[0] + by[0], rect[1] + by[1], rect[2] + by[0], rect[3] + by[1])
-            if ground.passable(there) if inside else ground.free(there):
-                ground.add_writing(there)
-                return moved((text,), by)
-    return ()
+    return _Bed((x0, y0), math.hypot(x1 - x0, y1 - y0), angle, drop, inside)
+
+
+def _widths(label: str, view: View) -> tuple[float, float]:
+    """The widths of a label in model mm, wide and narrow."""
+    wide, narrow = (view.model(text_width(label, view.size, narrow=n)) for n in (False, True))
+    return wide, narrow
+
+
+def _place(bed: _Bed, along: float) -> XY:
+    """The middle of a label so far along a member."""
+    cos, sin = math.cos(bed.angle), math.sin(bed.angle)
+    return bed.start[0] + along * cos + bed.drop * sin, bed.start[1] + along * sin - bed.drop * cos
+
+
+def _rect(bed: _Bed, width: float, along: float, view: View) -> Rect:
+    """What a label takes up, with a gap to its left and right.
+
+    Over and under it the member sets the room.
+    """
+    cos, sin = abs(math.cos(bed.angle)), abs(math.sin(bed.angle))
+    height, (x, y) = view.model(cap_height(view.size)), _place(bed, along)
+    wide = (width * cos + height * sin) / 2 + view.model(GAP)
+    high = (width * sin + height * cos) / 2
+    return x - wide, y - high, x + wide, y + high
+
+
+def _around(bed: _Bed, view: View) -> Rect:
+    """All that a label anywhere along a member may take up."""
+    return _rect(bed, bed.length, bed.length / 2, view)
+
+
+def _seat(
+    bed: _Bed, widths: tuple[float, float], view: View, near: tuple[Rect, ...]
+) -> _Seat | None:
+    """The free place nearest to the middle of a member for a label, narrow where it has to be."""
+    way = (math.cos(bed.angle), math.sin(bed.angle))
+    for narrow, width in zip((False, True), widths, strict=True):
+        half = width / 2 + view.model(GAP)
+        shut = in_the_way(_rect(bed, width, 0.0, view), way, near)
+        for along in _from_the_middle(bed.length, half, view.model(_STEP)):
+            if is_free(along, shut):
+                return _Seat(narrow, along, _rect(bed, width, along, view))
+    return None
+
+
+def _written(key: str, label: str, bed: _Bed, seat: _Seat, view: View) -> Drawing:
+    at, narrow = _place(bed, seat.along), seat.narrow
+    text = Text(label, at, view.size, Pen.LABEL, key, Align.MIDDLE, bed.angle, narrow=narrow)
+    return (msgspec.structs.replace(text, middle=True),)
 
 
 def _from_the_middle(length: float, half: float, step: float) -> Iterator[float]:
@@ -124,8 +194,3 @@ def _from_the_middle(length: float, half: float, step: float) -> Iterator[float]
     for n in range(math.floor((length / 2 - half) / step) + 1):
         yield length / 2 + n * step
         yield length / 2 - n * step
-
-
-def _with_gap(rect: Rect, gap: float) -> Rect:
-    """The rectangle widened to its left and right: over and under it the member sets the room."""
-    return rect[0] - gap, rect[1], rect[2] + gap, rect[3]

@@ -3,6 +3,8 @@
 import math
 from collections.abc import Iterable, Sequence
 
+from core.kept import Kept
+
 Rect = tuple[float, float, float, float]
 """left, bottom, right, top."""
 
@@ -22,22 +24,34 @@ class Taken:
 
     def free(self, rect: Rect) -> bool:
         """Whether a rectangle overlaps none that is taken; touching is no overlap."""
+        return not self.near(rect)
+
+    def near(self, rect: Rect) -> tuple[Rect, ...]:
+        """What is taken of a rectangle: all that overlap it, each once."""
         left, bottom, right, top = rect
-        return not any(
-            left < other[2] and right > other[0] and bottom < other[3] and top > other[1]
-            for column in self._columns(rect)
+        columns = self._columns(rect)
+        found = [
+            other
+            for column in columns
             for other in self._kept.get(column, ())
-        )
+            if left < other[2] and right > other[0] and bottom < other[3] and top > other[1]
+        ]
+        return tuple(found) if len(columns) == 1 else tuple(dict.fromkeys(found))
 
     def _columns(self, rect: Rect) -> range:
         return range(int(rect[0] // self._column), int(rect[2] // self._column) + 1)
 
 
 class Ground:
-    """What stands on a drawing: timber that only leaders may cross, writing that nothing may."""
+    """What stands on a drawing: timber that only leaders may cross, writing that nothing may.
 
-    def __init__(self, column: float) -> None:
+    Searches for room on it are kept in `kept` by all that they may read: the sizes of what is to
+    be placed, and what stands near. On the next frame of a drag most of that is the same.
+    """
+
+    def __init__(self, column: float, kept: Kept | None = None) -> None:
         """Bare ground; `column` is the width of the columns the rectangles are kept by."""
+        self.kept = kept or Kept()
         self._all = Taken(column)
         self._writing = Taken(column)
 
@@ -57,6 +71,14 @@ class Ground:
     def passable(self, rect: Rect) -> bool:
         """Whether a leader, or a text that may stand on timber, finds its way in a rectangle."""
         return self._writing.free(rect)
+
+    def near(self, rect: Rect) -> tuple[Rect, ...]:
+        """What a text has to keep off in a rectangle: timber and writing."""
+        return self._all.near(rect)
+
+    def writing_near(self, rect: Rect) -> tuple[Rect, ...]:
+        """What a leader has to keep off in a rectangle: writing."""
+        return self._writing.near(rect)
 
 
 def spread(

@@ -10,11 +10,12 @@ from core.drawing.elements import XY, Align, Drawing, Text
 from core.drawing.extent import text_corners
 from core.drawing.leaders import GAP
 from core.drawing.pen import Pen
-from core.drawing.placing import Ground, bounds
+from core.drawing.placing import Ground, Rect, bounds
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, PlacedOpening, Role, spoken
 from core.model import Opening
+from core.roof import RoofLine
 from core.wording import Wording, message
 
 LINE = 4.5
@@ -32,6 +33,9 @@ KEPT = 2.0
 Line = tuple[str, bool]
 """A text, and whether it is bold."""
 
+Way = tuple[tuple[Text, ...], tuple[Rect, ...]]
+"""Texts in their places, and what each of them takes up."""
+
 _KEPT_BLANK = "\N{NO-BREAK SPACE}"
 
 
@@ -44,21 +48,56 @@ def opening_texts(
     blanks; where all have no room the size stands alone, up the opening if need be. They stand on
     the ground from then on; empty where there is no room at all.
     """
-    wide = placed.opening.width.mm * view.scale - 2 * MARGIN
-    choices = tuple(_choices(placed.opening, wording, wide, view.size))
-    for under in (LABEL, 0.0):
-        for lines in choices:
-            texts = _over_each_other(placed, lines, frame, view, view.model(under))
-            if texts and _take(texts, view, ground):
-                return texts
-    text = _upward(placed, _room(placed.opening, frame, view), view, wording)
-    return (text,) if text and _take((text,), view, ground) else ()
-
-
-def _room(stated: Opening, frame: Frame, view: View) -> tuple[float, float]:
-    """The heights between which an opening's figures may stand."""
     floor = max(m.top for m in frame.members if m.role is Role.SOLE_PLATE)
-    roof = frame.near.lowest(stated.left.mm, stated.left.mm + stated.width.mm)
+    wanted = (placed.key, placed.opening, placed.fit.fits)
+    for texts, rects in ground.kept.of(_ways, *wanted, floor, frame.near, view, wording):
+        if all(ground.passable(rect) for rect in rects):
+            kept, gap = view.model(KEPT), view.model(GAP)
+            for left, bottom, right, top in rects:
+                ground.add_writing((left - kept, bottom - gap, right + kept, top + gap))
+            return texts
+    return ()
+
+
+class _Place(msgspec.Struct, frozen=True):
+    """An opening with the pen its figures are written with, and the heights they stand between."""
+
+    key: str
+    stated: Opening
+    pen: Pen
+    room: tuple[float, float]
+
+
+def _ways(
+    key: str,
+    stated: Opening,
+    fits: bool,
+    floor: float,
+    line: RoofLine,
+    view: View,
+    wording: Wording,
+) -> tuple[Way, ...]:
+    """How an opening's figures may stand, the best way first, each with its rectangles."""
+    pen = Pen.OPENING if fits else Pen.UNBUILDABLE
+    place = _Place(key, stated, pen, _room(stated, floor, line, view))
+    wide = stated.width.mm * view.scale - 2 * MARGIN
+    choices = tuple(_choices(stated, wording, wide, view.size))
+    ways = [
+        _over_each_other(place, lines, view, view.model(under))
+        for under in (LABEL, 0.0)
+        for lines in choices
+    ]
+    ways.append(_upward(place, view, wording))
+    return tuple(
+        (texts, tuple(bounds(text_corners(text, view.scale)) for text in texts))
+        for texts in ways
+        if texts
+    )
+
+
+def _room(stated: Opening, floor: float, line: RoofLine, view: View) -> tuple[float, float]:
+    """The heights between which an opening's figures may stand."""
+    roof = line.lowest(stated.left.mm, stated.left.mm + stated.width.mm)
     gap = view.model(GAP)
     return max(stated.sill.mm, floor) + gap, min(stated.head.mm, roof) - gap
 
@@ -108,16 +147,16 @@ def _broken(figure: Line, wide: float, size: float) -> list[Line]:
 
 
 def _over_each_other(
-    placed: PlacedOpening, lines: tuple[Line, ...], frame: Frame, view: View, under: float
+    place: _Place, lines: tuple[Line, ...], view: View, under: float
 ) -> tuple[Text, ...]:
     """The lines in the middle of a window; in a doorway rather low, `under` or more over its foot.
 
     Without anything under them they stand as high as they can. Empty where they have no room.
     """
-    low, top = _room(placed.opening, frame, view)
+    low, top = place.room
     high = view.model((len(lines) - 1) * LINE + cap_height(view.size))
     spare = top - low - high
-    window = placed.opening.sill.mm > 0
+    window = place.stated.sill.mm > 0
     if spare < (0.0 if window else under):
         return ()
     low_in_doorway = min(max(spare / 2, under), view.model(BOTH)) if under else spare
@@ -125,39 +164,26 @@ def _over_each_other(
     foot = low + rise
     last = len(lines) - 1
     return tuple(
-        _text(placed, line, (_middle(placed), foot + (last - n) * view.model(LINE)), view)
+        _text(place, line, (_middle(place), foot + (last - n) * view.model(LINE)), view)
         for n, line in enumerate(lines)
     )
 
 
-def _upward(
-    placed: PlacedOpening, room: tuple[float, float], view: View, wording: Wording
-) -> Text | None:
+def _upward(place: _Place, view: View, wording: Wording) -> tuple[Text, ...]:
     """The size written up the middle of the opening, if it is long enough that way."""
-    size = _figures(placed.opening, wording)[1]
+    room, size = place.room, _figures(place.stated, wording)[1]
     long = view.model(text_width(size[0], view.size, narrow=True))
     wide = view.model(cap_height(view.size) + 2 * GAP)
-    if room[1] - room[0] < long or placed.opening.width.mm < wide:
-        return None
-    text = _text(placed, size, (_middle(placed), sum(room) / 2), view)
-    return msgspec.structs.replace(text, angle=math.pi / 2, middle=True)
+    if room[1] - room[0] < long or place.stated.width.mm < wide:
+        return ()
+    text = _text(place, size, (_middle(place), sum(room) / 2), view)
+    return (msgspec.structs.replace(text, angle=math.pi / 2, middle=True),)
 
 
-def _middle(placed: PlacedOpening) -> float:
-    return placed.opening.left.mm + placed.opening.width.mm / 2
+def _middle(place: _Place) -> float:
+    return place.stated.left.mm + place.stated.width.mm / 2
 
 
-def _text(placed: PlacedOpening, line: Line, at: XY, view: View) -> Text:
-    pen = Pen.OPENING if placed.fit.fits else Pen.UNBUILDABLE
+def _text(place: _Place, line: Line, at: XY, view: View) -> Text:
     text, bold = line[0].replace(_KEPT_BLANK, " "), line[1]
-    return Text(text, at, view.size, pen, placed.key, Align.MIDDLE, bold=bold, narrow=True)
-
-
-def _take(texts: tuple[Text, ...], view: View, ground: Ground) -> bool:
-    """Put texts on the ground if no other writing stands there; timber may."""
-    rects = [bounds(text_corners(text, view.scale)) for text in texts]
-    free = all(ground.passable(rect) for rect in rects)
-    kept, gap = view.model(KEPT), view.model(GAP)
-    for left, bottom, right, top in rects if free else []:
-        ground.add_writing((left - kept, bottom - gap, right + kept, top + gap))
-    return free
+    return Text(text, at, view.size, place.pen, place.key, Align.MIDDLE, bold=bold, narrow=True)

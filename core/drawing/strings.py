@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
+from core.drawing.course import BAND, FOOT, LEAD, OFF
 from core.drawing.dimension import ROOM
 from core.drawing.elements import XY, Align, Dimension, Drawing, Element, Text
 from core.drawing.pen import Pen
-from core.drawing.tapes import BAND, FOOT, LEAD, OFF
 from core.drawing.typeface import text_width
 from core.drawing.view import View
 from core.framing import Frame, PlacedOpening

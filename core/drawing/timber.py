@@ -8,19 +8,21 @@ from core.drawing.pen import Pen
 from core.drawing.placing import Rect, bounds
 from core.drawing.view import View
 from core.framing import Member, PlacedBox, PlacedOpening, Role
+from core.kept import Kept
 from core.roof import PurlinThrough, RoofLine, Segment
 
 PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
 
 
-def members(wanted: tuple[Member, ...]) -> Drawing:
+def members(wanted: tuple[Member, ...], kept: Kept) -> Drawing:
     """Every member's outline on face A, filled by its role, what lies farther back first."""
-    drawing: list[Element] = []
-    for member in wanted:
-        pen = PEN_OF_ROLE[member.role]
-        drawing.append(Fill(member.near, pen, member.key))
-        drawing.append(Stroke(member.near, pen, member.key, closed=True))
-    return tuple(drawing)
+    return tuple(element for member in wanted for element in kept.of(_member, member))
+
+
+def _member(member: Member) -> Drawing:
+    pen = PEN_OF_ROLE[member.role]
+    stroke = Stroke(member.near, pen, member.key, closed=True)
+    return Fill(member.near, pen, member.key), stroke
 
 
 def opening(placed: PlacedOpening) -> Drawing:

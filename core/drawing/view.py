@@ -14,7 +14,7 @@ class Show(enum.Enum):
     DIMENSIONS = "dimensions"
 
 
-class View(msgspec.Struct, frozen=True):
+class View(msgspec.Struct, frozen=True, cache_hash=True):
     """A view at `scale` (mm on paper for each mm of the model) with text `size` mm high."""
 
     scale: float

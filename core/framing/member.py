@@ -70,7 +70,7 @@ class Rip(msgspec.Struct, frozen=True):
     bevel: float
 
 
-class Member(msgspec.Struct, frozen=True, dict=True):
+class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     """A piece of timber in its place; lengths in mm.
 
     `near` and `far` are its outlines on face A and on the far face. `edges` are the lengths of its

@@ -17,7 +17,7 @@ TOUCH = 1e-6
 """Heights nearer than this (mm) count as equal: the line is unbroken there."""
 
 
-class Segment(msgspec.Struct, frozen=True):
+class Segment(msgspec.Struct, frozen=True, cache_hash=True):
     """One plane over the wall from x = `left` to x = `right`; `height` is its height at x = 0."""
 
     left: float
@@ -41,7 +41,7 @@ class Segment(msgspec.Struct, frozen=True):
         return math.atan(self.along)
 
 
-class RoofLine(msgspec.Struct, frozen=True):
+class RoofLine(msgspec.Struct, frozen=True, cache_hash=True):
     """Segments from left to right without gaps; neighbours may meet at a vertical step."""
 
     segments: tuple[Segment, ...]

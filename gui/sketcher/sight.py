@@ -3,6 +3,7 @@
 from core.drawing import Drawing, View
 from core.drawing.elevation import elevation
 from core.job import WallResult
+from core.kept import Kept
 from core.wording import Wording
 from gui.desk import Desk
 from gui.sketcher.camera import XY, Camera, Rect
@@ -20,6 +21,7 @@ class Sight:
         self._fitted = True
         self._seen: tuple[str, Rect] | None = None
         self._laid: tuple[WallResult, View, Wording, Drawing] | None = None
+        self._kept = Kept()
         self.camera = Camera(1.0, 0.0, 0.0)
 
     def look(self, camera: Camera) -> None:
@@ -54,7 +56,8 @@ class Sight:
         laid = self._laid
         same = laid and laid[0] is result and laid[1] == view and laid[2] is wording
         if laid is None or not same:
-            laid = self._laid = (result, view, wording, elevation(result, view, wording))
+            drawn = elevation(result, view, wording, self._kept)
+            laid = self._laid = (result, view, wording, drawn)
         return laid[3]
 
 

@@ -7,9 +7,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.drawing import Dimension, Text, View
+from core.drawing.course import BAND, LEAD, OFF
 from core.drawing.dimension import ROOM, dimension_line
 from core.drawing.strings import BESIDE, FIRST, STRING, figures_reach, strings
-from core.drawing.tapes import BAND, LEAD, OFF
 from core.drawing.typeface import text_width
 from core.framing import Fit, Frame, PlacedOpening
 from core.lengths import System, Tape

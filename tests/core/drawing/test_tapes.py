@@ -9,9 +9,10 @@ from hypothesis import strategies as st
 from shapely import Polygon
 
 from core.drawing import Align, Fill, Pen, Stroke, Text, View
+from core.drawing.course import BAND, LEAD, OFF
 from core.drawing.elements import XY, Element
 from core.drawing.extent import text_corners
-from core.drawing.tapes import BAND, CLOSE, LEAD, OFF, PITCH, TIGHT, sole_tape, top_tapes
+from core.drawing.tapes import CLOSE, PITCH, TIGHT, sole_tape, top_tapes
 from core.framing import Mark, Role, frame_wall, marks
 from core.job import WallResult, work_out
 from core.lengths import Length, System, Tape

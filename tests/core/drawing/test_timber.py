@@ -11,6 +11,7 @@ from core.drawing import Fill, Pen, Stroke, View
 from core.drawing import timber as drawn
 from core.drawing.elements import XY
 from core.framing import PlacedBox, PlacedOpening, Role
+from core.kept import Kept
 from core.model import Side
 from core.roof import RoofLine, Segment
 from walls import UK, US, at_degrees, frame_of, in_12, result
@@ -21,7 +22,7 @@ FRAME = frame_of(ROOM, UK.wall((1500, 3000), (4500, 3000), openings=(DOOR,)))
 
 
 def test_members_are_filled_and_outlined_by_their_role() -> None:
-    drawing = drawn.members(FRAME.members)
+    drawing = drawn.members(FRAME.members, Kept())
     for number, member in enumerate(FRAME.members):
         fill, stroke = drawing[2 * number : 2 * number + 2]
         pen = Pen(member.role.value)
