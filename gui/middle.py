@@ -5,24 +5,28 @@ from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
 
 from gui.desk import Desk
 from gui.plan.plan import Plan
+from gui.section.section import SectionView
 from gui.sketcher.sheet import Sheet
 from gui.theme import Theme
 
 
 class RoomView(QSplitter):
-    """The room: its plan, and under it what else shows the room as a whole."""
+    """The room: its plan, and under it the room cut across."""
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
         super().__init__(Qt.Orientation.Vertical)
-        self.plan = Plan(desk, theme)
+        self.plan, self.section = Plan(desk, theme), SectionView(desk, theme)
         self.setChildrenCollapsible(False)
         self.setHandleWidth(1)
         self.addWidget(self.plan)
+        self.addWidget(self.section)
         self.setStretchFactor(0, 1)
+        self.setStretchFactor(1, 1)
 
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""
         self.plan.set_theme(theme)
+        self.section.set_theme(theme)
 
 
 class Middle(QStackedWidget):

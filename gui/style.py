@@ -13,6 +13,8 @@ QLabel {{ background: transparent; qproperty-indent: 0; }}
 QLabel#heading {{ color: {faint}; font-weight: 700; padding-top: 8px; }}
 QLabel#faint, QLabel#standing {{ color: {faint}; font-size: 9.5pt; }}
 QLabel#refusal, QLabel#unbuildable {{ color: {warning}; }}
+QLabel#refusal-over {{ color: {warning}; background: {field}; border: 1px solid {edge};
+    border-radius: 3px; padding: 4px 6px; }}
 QLabel#unbuildable {{ font-weight: 700; }}
 QLabel#warning {{ color: {warning}; }}
 QLabel#foot {{

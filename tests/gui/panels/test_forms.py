@@ -272,16 +272,16 @@ def test_habits_are_set(make: Make, desk: Desk) -> None:
 
 def test_the_answers_about_roof_and_floor_decide_the_cautions(make: Make, desk: Desk) -> None:
     form = make(RoomForm, None)
-    assert (choice(form, "The roof is of").currentText(), len(desk.results.cautions)) == (
+    assert (choice(form, "Rafters or trusses").currentText(), len(desk.results.cautions)) == (
         "not answered",
         6,
     )
-    choice(form, "The roof is of").chosen.emit(RoofBuilt.TRUSSES)
-    choice(form, "Looked at the floor").chosen.emit(FloorSeen.PAPERS)
+    choice(form, "Rafters or trusses").chosen.emit(RoofBuilt.TRUSSES)
+    choice(form, "Who looked at the floor").chosen.emit(FloorSeen.PAPERS)
     assert (desk.project.room.roof_built, desk.project.room.floor_seen) == (
         RoofBuilt.TRUSSES,
         FloorSeen.PAPERS,
     )
     ids = [caution.message.id for caution in desk.results.cautions]
     assert {"standing.trusses", "standing.floor-papers"} < set(ids)
-    assert desk.undo_text == "Looked at the floor of the room"
+    assert desk.undo_text == "Who looked at the floor of the room"

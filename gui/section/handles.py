@@ -1,0 +1,52 @@
+"""What of the section can be taken hold of, and where it stands; model mm, no Qt."""
+
+import enum
+
+import msgspec
+
+from core.drawing.section_figures import level_stretch
+from core.model import Room
+from core.roof import section_of
+from gui.sketcher.camera import XY
+
+_CEILING = 0.32
+"""How far along the flat ceiling its handle stands: clear of the ridge and of its own figure."""
+
+
+class Ways(enum.Enum):
+    """Which ways a handle can be pulled."""
+
+    UP = "up"
+    ACROSS = "across"
+    BOTH = "both"
+
+
+class Handle(msgspec.Struct, frozen=True):
+    """A handle: the key of the number that it changes, where it stands, and the ways it goes."""
+
+    key: str
+    at: XY
+    ways: Ways = Ways.UP
+
+
+def handles(room: Room) -> tuple[Handle, ...]:
+    """The handles of a room from the left eave over the ridge to the right, then the rest."""
+    cut = section_of(room)
+    found: list[Handle] = []
+    if room.left is not None:
+        found.append(Handle("eave/left", (0.0, room.left.eave_height.mm)))
+    for rise in cut.rises:
+        middle = ((rise.foot[0] + rise.head[0]) / 2, (rise.foot[1] + rise.head[1]) / 2)
+        pitch = Handle(f"pitch/{rise.side.value}/{rise.number}", middle)
+        found.append(pitch)
+    if cut.ridge is not None:
+        at = len([h for h in found if not h.key.startswith("pitch/right")])
+        found.insert(at, Handle("ridge", cut.ridge, Ways.BOTH))
+    if room.right is not None:
+        found.append(Handle("eave/right", (cut.width, room.right.eave_height.mm)))
+    if room.flat_ceiling is not None:
+        level = level_stretch(cut.rafters, room.flat_ceiling.mm, cut.width)
+        if level is not None:
+            x = level[0] + (level[1] - level[0]) * _CEILING
+            found.append(Handle("ceiling", (x, room.flat_ceiling.mm)))
+    return (*found, Handle("width", (cut.width, 0.0), Ways.ACROSS))

@@ -1,0 +1,270 @@
+"""The section of the room: it shows the room cut across and lets the person shape it."""
+
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from core.drawing import Dimension, Element, Text
+from core.drawing.dimension import dimension_parts
+from gui.desk import Desk
+from gui.section.gestures import Shaping
+from gui.section.handles import Handle, Ways, handles
+from gui.section.numbers import told
+from gui.section.sight import SectionSight
+from gui.section.spot import Spot
+from gui.section.typing_over import TypingOver
+from gui.sketcher.camera import XY, Camera
+from gui.sketcher.extent import extent
+from gui.sketcher.paint import Ink, paint
+from gui.sketcher.pulls import grip_of
+from gui.sketcher.wheel import place
+from gui.theme import Theme
+
+PICK_PX = 10.0
+"""How near to a handle the pointer has to be."""
+
+START_PX = 3.0
+"""A press becomes a pull only when the pointer has gone this far."""
+
+_SHAPES = {
+    Ways.UP: Qt.CursorShape.SizeVerCursor,
+    Ways.ACROSS: Qt.CursorShape.SizeHorCursor,
+    Ways.BOTH: Qt.CursorShape.SizeAllCursor,
+}
+
+
+class SectionView(QWidget):
+    """The room cut across on one sheet of paper; what is done with it goes to the desk."""
+
+    def __init__(self, desk: Desk, theme: Theme) -> None:
+        super().__init__()
+        self.desk, self.theme = desk, theme
+        self._ink = Ink(theme, self.density)
+        self._sight = SectionSight(desk)
+        self._spots: dict[str, Spot] = {}
+        self._down: XY | None = None
+        self._hover: str | None = None
+        self._number: str | None = None
+        self.shaping: Shaping | None = None
+        self.typing: TypingOver | None = None
+        self.setMouseTracking(True)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setAccessibleName(desk.wording.word("section.name"))
+        desk.changed.connect(self._on_changed)
+        self._on_changed()
+
+    @property
+    def density(self) -> float:
+        """px for each mm on paper."""
+        return self.logicalDpiX() / 25.4
+
+    @property
+    def camera(self) -> Camera:
+        """How the section is looked at."""
+        return self._sight.camera
+
+    @property
+    def lively(self) -> str | None:
+        """The key of the handle under the pointer, or being pulled or pushed."""
+        return self.shaping.key if self.shaping else self._hover
+
+    def spot(self, key: str) -> Spot:
+        """The handle with this key; KeyError where the section has none."""
+        return self._spots[key]
+
+    def place_of(self, key: str) -> QPointF:
+        """Where a handle stands, px."""
+        handle = next(h for h in handles(self.desk.project.room) if h.key == key)
+        return QPointF(*self.camera.to_screen(handle.at))
+
+    def number_rect(self, key: str) -> QRect:
+        """Where a number is written, px; an empty rectangle where it is not."""
+        return next((rect for found, rect in self._numbers() if found == key), QRect())
+
+    def set_theme(self, theme: Theme) -> None:
+        """Draws by day or by night."""
+        self.theme, self._ink = theme, Ink(theme, self.density)
+        self.update()
+
+    def push(self, key: str, way: int, *, across: bool, large: bool) -> None:
+        """Pushes a handle one step; a run of pushes is one edit."""
+        if self.shaping is None or self.shaping.key != key:
+            self.settle()
+            self.shaping = Shaping(self.desk, key)
+        self.shaping.push(way, across=across, large=large)
+        self._sight_spots()
+
+    def settle(self) -> None:
+        """Makes what was pulled or pushed one edit."""
+        shaping, self.shaping, self._down = self.shaping, None, None
+        if shaping is not None:
+            shaping.release()
+            self._on_changed()
+
+    def take_back(self) -> bool:
+        """Takes back what is being pulled or pushed; False if nothing is."""
+        shaping, self.shaping, self._down = self.shaping, None, None
+        if shaping is None:
+            return False
+        shaping.drop()
+        self._on_changed()
+        return True
+
+    def type_over(self, key: str, text: str = "") -> None:
+        """Opens a field over the number with this key."""
+        self.settle()
+        self._close_typing()
+        rect = self.number_rect(key)
+        if rect.isEmpty():
+            return
+        self.typing = TypingOver(self.desk, key, self)
+        self.typing.done.connect(self._typed)
+        self.typing.open(rect, text)
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        return QSize(960, 640)
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        return QSize(240, 150)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self.theme.paper)
+        paint(painter, self._sight.drawing(self.density), self.camera, self._ink)
+        if self._number is not None:
+            self._underline(painter, self.number_rect(self._number))
+        painter.end()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        super().resizeEvent(event)
+        self._close_typing()
+        self._on_changed()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
+        self.settle()
+        at = place(event.position())
+        key, number = self._handle_under(at), self._number_under(at)
+        if key is not None:
+            self._spots[key].setFocus(Qt.FocusReason.MouseFocusReason)
+            self._down, self._hover = at, key
+        elif number is not None:
+            self.type_over(number)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        at = place(event.position())
+        if self._down is None or self._hover is None:
+            self._look_under(at)
+            return
+        by = (at[0] - self._down[0], at[1] - self._down[1])
+        if self.shaping is None and max(abs(by[0]), abs(by[1])) < START_PX:
+            return
+        self.shaping = self.shaping or Shaping(self.desk, self._hover)
+        free = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        scale = self.camera.scale
+        grip = grip_of(self.desk.project.habits.tape, scale, free=free)
+        self.shaping.pull((by[0] / scale, -by[1] / scale), grip)
+        self._sight_spots()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        if event.button() is Qt.MouseButton.LeftButton:
+            self.settle()
+            self._down = None
+
+    def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
+        super().leaveEvent(event)
+        if self._down is None:
+            self._hover = self._number = None
+            self.update()
+
+    def _look_under(self, at: XY) -> None:
+        before = (self._hover, self._number)
+        self._hover = self._handle_under(at)
+        self._number = self._number_under(at) if self._hover is None else None
+        if before == (self._hover, self._number):
+            return
+        ways = {h.key: h.ways for h in handles(self.desk.project.room)}
+        arrow = Qt.CursorShape.IBeamCursor if self._number else Qt.CursorShape.ArrowCursor
+        self.setCursor(_SHAPES[ways[self._hover]] if self._hover else arrow)
+        self.update()
+
+    def _handle_under(self, at: XY) -> str | None:
+        """The key of the nearest handle within reach."""
+        found = []
+        for handle in handles(self.desk.project.room):
+            x, y = self.camera.to_screen(handle.at)
+            found.append((((x - at[0]) ** 2 + (y - at[1]) ** 2) ** 0.5, handle.key))
+        away, key = min(found)
+        return key if away <= PICK_PX else None
+
+    def _number_under(self, at: XY) -> str | None:
+        point = QPointF(*at).toPoint()
+        return next((key for key, rect in self._numbers() if rect.contains(point)), None)
+
+    def _numbers(self) -> list[tuple[str, QRect]]:
+        """The keys of all numbers that can be typed over, and where they are written, px."""
+        drawing, density = self._sight.drawing(self.density), self.density
+        texts = [t for e in drawing for t in _texts(e, self.camera.scale / density)]
+        rects = ((t.key, extent(t, self.camera, density)) for t in texts)
+        return [
+            (key, QRectF(r.left, r.low, r.right - r.left, r.high - r.low).toAlignedRect())
+            for key, r in rects
+        ]
+
+    def _underline(self, painter: QPainter, rect: QRect) -> None:
+        """A breath of chalk behind the number under the pointer."""
+        wash = QRectF(rect)
+        colour = self.theme.chalk
+        painter.setOpacity(0.16)
+        painter.fillRect(wash, colour)
+        painter.setOpacity(1.0)
+
+    def _typed(self) -> None:
+        key = self.typing.key if self.typing else ""
+        self._close_typing()
+        if key in self._spots:
+            self._spots[key].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _close_typing(self) -> None:
+        typing, self.typing = self.typing, None
+        if typing is not None:
+            typing.done.disconnect(self._typed)
+            typing.close_field()
+
+    def _on_changed(self) -> None:
+        if self.shaping is None:
+            self._sight.follow((float(self.width()), float(self.height())), self.density)
+        self._sight_spots()
+
+    def _sight_spots(self) -> None:
+        """Puts every handle where it stands now, and has the section painted."""
+        found = handles(self.desk.project.room)
+        for key in set(self._spots) - {handle.key for handle in found}:
+            self._spots.pop(key).deleteLater()
+        before: Spot | None = None
+        for handle in found:
+            spot = self._spots.get(handle.key) or self._new_spot(handle)
+            at = QPointF(*self.camera.to_screen(handle.at))
+            words, room = self.desk.wording, self.desk.project.room
+            spot.show_handle(handle, at, words.say(told(room, handle.key)))
+            if before is not None:
+                QWidget.setTabOrder(before, spot)
+            before = spot
+        self.update()
+
+    def _new_spot(self, handle: Handle) -> Spot:
+        spot = self._spots[handle.key] = Spot(self, handle.key, self)
+        spot.clicked.connect(lambda: self.type_over(handle.key))
+        spot.show()
+        return spot
+
+
+def _texts(element: Element, scale: float) -> list[Text]:
+    """The texts of an element that state a number."""
+    if isinstance(element, Dimension):
+        parts = dimension_parts(element, scale)
+        return [p for p in parts if isinstance(p, Text) and p.key]
+    stated = isinstance(element, Text) and element.key and element.key != "headroom"
+    return [element] if stated and isinstance(element, Text) else []

@@ -1,0 +1,94 @@
+"""What of the section can be taken hold of, and what its numbers are called; inches."""
+
+from __future__ import annotations
+
+import msgspec
+import pytest
+
+from core.model import PitchBreak, Room
+from gui.section.handles import Ways, handles
+from gui.section.numbers import name_of, text_of, told
+from gui.wordings import plain_wording
+from loft import loft
+from walls import US, in_12
+
+INCH = 25.4
+WORDS = plain_wording()
+
+
+def gambrel() -> Room:
+    room = US.room(240, (40, in_12(20)), (40, in_12(20)))
+    assert room.left is not None
+    change = PitchBreak(US.length(36), in_12(6))
+    return msgspec.structs.replace(room, left=msgspec.structs.replace(room.left, breaks=(change,)))
+
+
+def places(room: Room) -> dict[str, tuple[float, float]]:
+    return {h.key: (round(h.at[0] / INCH, 3), round(h.at[1] / INCH, 3)) for h in handles(room)}
+
+
+def test_the_handles_of_a_gable_from_left_to_right() -> None:
+    # The ridge at 120, 168 high; the ceiling at 108 is level from 60 to 180.
+    assert places(loft().room) == {
+        "eave/left": (0, 48),
+        "pitch/left/0": (60, 108),
+        "ridge": (120, 168),
+        "pitch/right/0": (180, 108),
+        "eave/right": (240, 48),
+        "ceiling": (60 + 120 * 0.32, 108),
+        "width": (240, 0),
+    }
+    assert list(places(loft().room))[:5] == [
+        "eave/left",
+        "pitch/left/0",
+        "ridge",
+        "pitch/right/0",
+        "eave/right",
+    ]
+
+
+def test_a_shed_has_no_ridge_to_hold() -> None:
+    assert list(places(US.room(200, (60, in_12(3))))) == ["eave/left", "pitch/left/0", "width"]
+
+
+def test_each_stretch_of_a_broken_slope_has_its_handle() -> None:
+    assert [key for key in places(gambrel()) if key.startswith("pitch")] == [
+        "pitch/left/0",
+        "pitch/left/1",
+        "pitch/right/0",
+    ]
+
+
+def test_only_the_ridge_goes_both_ways() -> None:
+    ways = {h.key: h.ways for h in handles(loft().room)}
+    assert ways.pop("ridge") is Ways.BOTH
+    assert ways.pop("width") is Ways.ACROSS
+    assert set(ways.values()) == {Ways.UP}
+
+
+@pytest.mark.parametrize(
+    ("key", "name", "text"),
+    [
+        ("eave/left", "Left eave", '48"'),
+        ("pitch/right/0", "Right pitch", "12 in 12"),
+        ("ridge", "Ridge height", '168"'),
+        ("run/left", "Left run to the ridge", '120"'),
+        ("run/right", "Right run to the ridge", '120"'),
+        ("ceiling", "Flat ceiling", "108 in"),
+        ("width", "Room width", "240 in"),
+    ],
+)
+def test_every_number_has_its_name_and_reads_back(key: str, name: str, text: str) -> None:
+    room = loft().room
+    assert WORDS.say(name_of(key)) == name
+    assert text_of(room, key, WORDS) == text
+    assert WORDS.say(told(room, key)).startswith(name)
+
+
+def test_an_upper_pitch_goes_by_its_number() -> None:
+    assert WORDS.say(told(gambrel(), "pitch/left/1")) == "Pitch 2 on the left 6 in 12"
+
+
+def test_the_high_side_of_a_shed_follows_from_its_slope() -> None:
+    # 60 + 3/12 * 200 = 110.
+    assert text_of(US.room(200, (60, in_12(3))), "high/right", WORDS) == '110"'
