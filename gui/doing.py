@@ -18,6 +18,8 @@ from gui.edits import (
 from gui.sketcher.keyboard import delete_held
 from gui.things import Kind, thing_of
 
+_REPEATED = frozenset({Kind.STUD, Kind.OPENING, Kind.BOX, Kind.FIXTURE})
+
 
 class Doing:
     """The edits of the menus, on the wall shown and what is held of it."""
@@ -94,6 +96,13 @@ class Doing:
             return held is not None
         thing = thing_of(wall, held) if wall and held else None
         return thing is not None and thing.kind not in (Kind.END, Kind.PLATE, Kind.BLOCK)
+
+    @property
+    def can_duplicate(self) -> bool:
+        """Whether there can be another of what is held along the wall."""
+        wall, held = self._desk.wall, self._desk.held
+        thing = thing_of(wall, held) if wall and held else None
+        return thing is not None and thing.kind in _REPEATED
 
     @property
     def can_put_back(self) -> bool:

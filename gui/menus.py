@@ -54,6 +54,7 @@ class Menus:
             self.actions[name].setEnabled(desk.letter is not None)
         self.actions["action.delete-wall"].setEnabled(self._doing.wall_letter is not None)
         self.actions["action.delete"].setEnabled(self._doing.can_delete)
+        self.actions["action.duplicate"].setEnabled(self._doing.can_duplicate)
         self.actions["action.put-back"].setEnabled(self._doing.can_put_back)
         self.papers[self._files.paper_used].setChecked(True)
 
@@ -93,6 +94,9 @@ class Menus:
         self._action(menu, "action.undo", self._desk.undo, key.Undo)
         self._action(menu, "action.redo", self._desk.redo, key.Redo)
         menu.addSeparator()
+        self._action(
+            menu, "action.duplicate", self._middle.sheet.measuring.repeating.again, "Ctrl+D"
+        )
         self._action(menu, "action.delete", doing.delete, key.Delete)
         menu.addSeparator()
         self._action(menu, "action.add-stud", doing.add_stud, "Ctrl+1")
@@ -119,7 +123,7 @@ class Menus:
         self._action(menu, "action.zoom-in", middle.zoom_in, key.ZoomIn)
         self._action(menu, "action.zoom-out", middle.zoom_out, key.ZoomOut)
         menu.addSeparator()
-        self._action(menu, "action.night", self._more["night"], "Ctrl+D").setCheckable(True)
+        self._action(menu, "action.night", self._more["night"], "Ctrl+Shift+D").setCheckable(True)
 
     def _menu(self, message_id: str) -> QMenu:
         return self._bar.addMenu(self._desk.wording.word(message_id))

@@ -28,6 +28,11 @@ LEAFLESS = frozenset({OpeningKind.PASS_THROUGH, OpeningKind.CASED})
 """Kinds of opening that nothing hangs in."""
 
 
+def stem_of(opening: Opening) -> str:
+    """What openings of its kind are called before their number."""
+    return _STEMS[opening.kind]
+
+
 def move_opening(project: Project, letter: str, opening_id: str, left: Length | float) -> Project:
     """The opening with its left edge at `left` (mm); refused with the ranges where it fits."""
     return set_opening(project, letter, opening_id, left=stated(project, left))

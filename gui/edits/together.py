@@ -33,7 +33,7 @@ def move_together(project: Project, letter: str, keys: tuple[str, ...], by: Way)
     changed = project.with_wall(wall)
     after = worked(changed, letter)
     for key in keys:
-        if _stands(before, key) and not _stands(after, key):
+        if stands(before, key) and not stands(after, key):
             raise _refusal(before, after, key)
     return check_wall(changed, letter)
 
@@ -73,7 +73,7 @@ def _moved(
     return put_stud(wall, thing, stated(project, member.left + by[0]))
 
 
-def _stands(result: WallResult, key: str) -> bool:
+def stands(result: WallResult, key: str) -> bool:
     """Whether a thing has a sound place in the wall."""
     frame, thing = result.frame, thing_of(result.wall, key)
     if frame is None or thing is None:
@@ -93,11 +93,11 @@ def _sound(box: PlacedBox) -> bool:
 
 def _refusal(before: WallResult, after: WallResult, key: str) -> Refusal:
     """What has no place where it was to go, and why."""
-    why = message(f"stop.{_reason(after, key)}")
+    why = message(f"stop.{reason(after, key)}")
     return Refusal(message("edit.no-place-there", what=name_of(before, key), why=why))
 
 
-def _reason(after: WallResult, key: str) -> str:
+def reason(after: WallResult, key: str) -> str:
     """The last part of the message that tells why a thing has no place."""
     frame, thing = after.frame, thing_of(after.wall, key)
     if frame is None or thing is None:

@@ -18,7 +18,7 @@ _PAD = 6.0
 _GAP = 4.0
 """Between two figures, px."""
 
-_ROWS = {Ruler.LEFT_NEIGHBOUR: 1, Ruler.RIGHT_NEIGHBOUR: 1}
+_ROWS = {Ruler.LEFT_NEIGHBOUR: 1, Ruler.RIGHT_NEIGHBOUR: 1, Ruler.AGAIN: 2}
 """How many rows over the dimensions to the ends others stand."""
 
 
@@ -39,9 +39,16 @@ class Figure(msgspec.Struct, frozen=True):
 
 
 def figures(
-    measures: Iterable[Measure], camera: Camera, wording: Wording, size: int, window: XY
+    measures: Iterable[Measure],
+    camera: Camera,
+    wording: Wording,
+    size: int,
+    window: XY,
+    count: int = 1,
 ) -> tuple[Figure, ...]:
     """The dimensions laid out in a window of `window` px, with figures `size` px high.
+
+    `count` is how many copies stand that far apart, beside a distance between copies.
 
     A figure stands in the middle of what can be seen of its line, in a row of its own where another
     stands there already, and never outside the window.
@@ -52,6 +59,8 @@ def figures(
         rise = _ROWS.get(measure.ruler, 0) * (_high(size) + _GAP)
         start, end = (start[0], start[1] - rise), (end[0], end[1] - rise)
         text = wording.length(measure.reads)
+        if measure.ruler is Ruler.AGAIN:
+            text = f"{text} × {count}"
         wide = text_width(text, float(size), bold=True) + 2 * _PAD
         slip = _slip(measure, start, end, (wide, _high(size)), window)
         slip = _free(slip, [f.slip for f in laid], window)

@@ -27,6 +27,7 @@ class Ruler(enum.Enum):
     FLOOR = "floor"
     HEAD = "head"
     SLOPE = "slope"
+    AGAIN = "again"
 
     @property
     def upright(self) -> bool:

@@ -5,16 +5,17 @@ from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from core.job import WallResult
-from core.lengths import Length
+from core.lengths import parse
 from core.wording import Mm, message
 from gui.desk import Desk
 from gui.sketcher.camera import XY, Camera
 from gui.sketcher.extent import pixels
 from gui.sketcher.figures import SIZE_MM, Figure, figures
 from gui.sketcher.fonts import font
-from gui.sketcher.measures import Ruler, measures
+from gui.sketcher.measures import LEVEL, Measure, Ruler, measures, whole_bounds
 from gui.sketcher.paint import Ink
 from gui.sketcher.pulls import Hold, take
+from gui.sketcher.repeating import Made, Repeating
 from gui.sketcher.restating import restate
 from gui.sketcher.typed import Typed, figure_name
 
@@ -32,6 +33,7 @@ class Measuring:
 
     def __init__(self, desk: Desk, sheet: QWidget, density: float) -> None:
         self._desk = desk
+        self.repeating = Repeating(desk)
         self._size = pixels(SIZE_MM, density)
         self._laid: tuple[_Key, Hold | None, tuple[Figure, ...]] | None = None
         self._ruler = Ruler.LEFT_END
@@ -68,11 +70,16 @@ class Measuring:
         return figure is not None
 
     def begin(self, text: str = "") -> bool:
-        """Opens the figure that was last typed over, else the first; False if there is none."""
+        """Opens the distance of fresh copies, else the figure that was last typed over or the first.
+
+        False if there is none.
+        """
         found = self.figures()
         if not found:
             return False
-        self._open(next((f for f in found if f.measure.ruler is self._ruler), found[0]))
+        wanted = (Ruler.AGAIN, self._ruler)
+        by_ruler = {f.measure.ruler: f for f in found}
+        self._open(next((by_ruler[r] for r in wanted if r in by_ruler), found[0]))
         if text:
             self.field.begin(text)
         return True
@@ -99,14 +106,17 @@ class Measuring:
 
     def _lay(self) -> tuple[Hold | None, tuple[Figure, ...]]:
         desk, result = self._desk, self._desk.result
-        if result is None or desk.held is None or desk.also:
+        made = self.repeating.made
+        if result is None or desk.held is None or (desk.also and made is None):
             return None, ()
         key = (result, desk.held, self._camera, self._window)
         old = self._laid
         if old is None or old[0][0] is not result or old[0][1:] != key[1:]:
             hold = take(desk.project, result, desk.held)
-            found = measures(hold) if hold else ()
-            laid = figures(found, self._camera, desk.wording, self._size, self._window)
+            found = measures(hold) if hold and not desk.also else ()
+            found += _again(hold, made) if hold and made else ()
+            count = made.count if made else 1
+            laid = figures(found, self._camera, desk.wording, self._size, self._window, count)
             old = self._laid = (key, hold, laid)
         return old[1], old[2]
 
@@ -118,10 +128,14 @@ class Measuring:
         name = figure_name(self._desk, hold.named, ruler.value)
         rect = QRectF(QPointF(*figure.slip[:2]), QPointF(*figure.slip[2:])).toAlignedRect()
         text = self._desk.wording.tape.text_with_unit(figure.measure.reads)
-        self.field.open(QRect(rect), name, text, lambda to: self._state(ruler, to))
+        if ruler is Ruler.AGAIN:
+            self.field.open(QRect(rect), name, figure.text, self.repeating.state)
+            return
+        self.field.open(QRect(rect), name, text, lambda typed: self._state(ruler, typed))
 
-    def _state(self, ruler: Ruler, to: Length) -> None:
-        """Makes a dimension read what was typed, as one edit."""
+    def _state(self, ruler: Ruler, typed: str) -> None:
+        """Makes a dimension read what was typed, as one edit; ValueError if it is no length."""
+        to = parse(typed, self._desk.project.system.bare_unit)
         hold, laid = self._lay()
         figure = next((f for f in laid if f.measure.ruler is ruler), None)
         if hold is None or figure is None:
@@ -138,6 +152,16 @@ class Measuring:
         if found:
             at = rulers.index(self._ruler) if self._ruler in rulers else 0
             self._open(found[(at + way) % len(found)])
+
+
+def _again(hold: Hold, made: Made) -> tuple[Measure, ...]:
+    """The distance from what was copied to the first copy; from the copies held to it, if alike."""
+    around = whole_bounds(hold)
+    if around is None:
+        return ()
+    left, bottom, _, top = around
+    level = bottom + (top - bottom) * LEVEL
+    return (Measure(Ruler.AGAIN, (left - made.apart, level), (left, level)),)
 
 
 def _line(painter: QPainter, figure: Figure, ink: Ink) -> None:

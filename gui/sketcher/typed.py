@@ -6,7 +6,6 @@ from PySide6.QtCore import QEvent, QRect, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from core.lengths import Length, parse
 from core.wording import message
 from gui.desk import Desk
 from gui.edits import Refusal
@@ -14,8 +13,8 @@ from gui.edits import Refusal
 _LEAST_WIDE = 92
 """The least width of the field, px: room for a length in feet and inches."""
 
-Take = Callable[[Length], None]
-"""Takes a length that was typed; Refusal if it cannot be."""
+Take = Callable[[str], None]
+"""Takes what was typed; Refusal if it cannot be, ValueError if it says nothing of the kind."""
 
 
 class Typed(QLineEdit):
@@ -89,7 +88,7 @@ class Typed(QLineEdit):
         if self.text() == self._first or self._take is None:
             return True
         try:
-            self._take(parse(self.text(), self._desk.project.system.bare_unit))
+            self._take(self.text())
         except Refusal as refusal:
             self._refuse(self._desk.wording.say(refusal.message))
             return False

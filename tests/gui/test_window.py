@@ -65,7 +65,16 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
     names = {name.removeprefix("action.") for name in shown.window.menus.actions}
     assert names == {
         *("new-inch", "new-metric", "open", "save", "save-as", "print", "drawing", "quit"),
-        *("undo", "redo", "delete", "add-stud", "add-door", "add-access-door", "add-window"),
+        *(
+            "undo",
+            "redo",
+            "duplicate",
+            "delete",
+            "add-stud",
+            "add-door",
+            "add-access-door",
+            "add-window",
+        ),
         *("add-pass-through", "add-cased-opening"),
         *(
             "add-box",
