@@ -70,7 +70,7 @@ class Measuring:
         return figure is not None
 
     def begin(self, text: str = "") -> bool:
-        """Opens the distance of fresh copies, else the figure that was last typed over or the first.
+        """Opens the distance of fresh copies, else the figure last typed over, else the first.
 
         False if there is none.
         """
