@@ -176,6 +176,24 @@ class PitchField(Field):
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
 
 
+class PercentField(Field):
+    """A field for a whole number of percent that may be left out: nothing typed is none."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(name, _percent, parent)
+        self.setAlignment(Qt.AlignmentFlag.AlignRight)
+
+
+def _percent(text: str) -> int | None:
+    """The percent in a text, None in an empty one; ValueError for what is no whole number."""
+    plain = text.strip().removesuffix("%").strip()
+    if not plain:
+        return None
+    if not plain.isdecimal():
+        raise ValueError(f"“{plain}” is no whole number; write one, as in 60.")
+    return int(plain)
+
+
 class TextField(Field):
     """A field for a name or a letter."""
 

@@ -3,7 +3,7 @@
 import math
 
 from core.checks import cut_message, rip_message, setting_message
-from core.drawing.table import cuts_text, stock_name
+from core.drawing.table import cuts_text, notches_text, stock_name
 from core.framing import Mark, Member, Role, past_stops
 from core.job import Number, WallResult
 from core.model import USUAL_SAW
@@ -15,6 +15,7 @@ def member_numbers(result: WallResult, member: Member, wording: Wording) -> Numb
     figures = [
         *_lengths(member, wording),
         _cuts(member, wording),
+        *(Figure(wording.word("held.notch"), text) for text in notches_text(member, wording)),
         *_face_up(member, wording),
         *_past_stops(result, member, wording),
         _stock_figure(member, wording),

@@ -50,6 +50,7 @@ def thing_of(wall: Wall, key: str) -> Thing | None:
     letter, _, path = key.partition("/")
     if letter != wall.letter or not path:
         return None
+    path = keys.stud_of(path)
     if keys.is_double(path):
         return Thing(Kind.DOUBLE, path.rpartition("/")[0])
     cause, *rest = path.split("/")

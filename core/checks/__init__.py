@@ -4,7 +4,8 @@ from core.checks.caution import Caution, Severity
 from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
-from core.checks.roof_parts import clear_cautions, purlin_cautions, rafter_cautions
+from core.checks.purlins import percent_taken, purlin_cautions
+from core.checks.roof_parts import clear_cautions, rafter_cautions
 from core.checks.saw import cut_message, rip_message, setting_message
 from core.checks.standing import answered_cautions, standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions
@@ -19,6 +20,7 @@ __all__ = [
     "fit_message",
     "measured_cautions",
     "nailed_cautions",
+    "percent_taken",
     "purlin_cautions",
     "rafter_cautions",
     "range_message",

@@ -1,36 +1,15 @@
-"""The cautions that purlins, chimneys and ducts give rise to in a wall."""
+"""The cautions that chimneys, ducts and rafters to stand on give rise to in a wall."""
 
 import math
 from collections.abc import Iterator
 from itertools import pairwise
 
 from core.checks.caution import Caution, Severity
-from core.framing import Clash, Passed, PlacedOpening, keys, spoken
+from core.framing import keys, spoken
 from core.model import KeptClear, Wall
-from core.wording import Message, Mm, message
+from core.wording import Mm, message
 
 Plan = tuple[float, float]
-
-
-def purlin_cautions(wall: Wall, passed: Passed, inside: str | None) -> Iterator[Caution]:
-    """What purlins run into, with the nearest places that are clear, and the plates they cut."""
-    if inside is not None:
-        text = message("purlin.inside", letter=wall.letter, purlin=spoken(inside))
-        yield Caution(Severity.UNBUILDABLE, wall.letter, text)
-    openings: set[tuple[str, str]] = set()
-    for clash in passed.clashes:
-        placed = _opening_of(clash, passed)
-        if placed is None:
-            yield Caution(Severity.UNBUILDABLE, clash.key, _stud(wall, clash))
-        elif (placed.key, clash.purlin) not in openings:
-            openings.add((placed.key, clash.purlin))
-            text = _opening(wall, placed, clash)
-            yield Caution(Severity.UNBUILDABLE, placed.key, text)
-    for purlin, left_out in passed.cut:
-        text = message(
-            "purlin.cuts-plate", letter=wall.letter, purlin=spoken(purlin), gap=Mm(left_out)
-        )
-        yield Caution(Severity.WARNING, wall.letter, text)
 
 
 def clear_cautions(wall: Wall, kept: tuple[KeptClear, ...]) -> Iterator[Caution]:
@@ -52,47 +31,6 @@ def rafter_cautions(wall: Wall) -> Iterator[Caution]:
     for opening in wall.openings if wall.stands_on is not None else ():
         text = message("opening.on-rafters", letter=wall.letter, opening=spoken(opening.id))
         yield Caution(Severity.UNBUILDABLE, keys.opening(wall.letter, opening.id), text)
-
-
-def _stud(wall: Wall, clash: Clash) -> Message:
-    values: dict[str, str | Mm] = {
-        "letter": wall.letter,
-        "purlin": spoken(clash.purlin),
-        "at": Mm(clash.left),
-    }
-    if clash.key.split("/")[1] == "end":
-        return message("purlin.clash-end", **values)
-    return _with_places(("purlin.clash", "purlin.clash-nowhere"), clash.places, values)
-
-
-def _opening(wall: Wall, placed: PlacedOpening, clash: Clash) -> Message:
-    """The nearest left edges on either side at which all the opening's framing is clear."""
-    beside, width = 2 * wall.stud.thickness.mm, placed.opening.width.mm
-    wanted = (clash.edges[0] - beside - width, clash.edges[1] + beside)
-    ranges = placed.fit.ranges
-    places = tuple(w for w in wanted if any(a - 1e-6 <= w <= b + 1e-6 for a, b in ranges))
-    values: dict[str, str | Mm] = {
-        "letter": wall.letter,
-        "purlin": spoken(clash.purlin),
-        "opening": spoken(placed.opening.id),
-    }
-    ids = ("purlin.clash-opening", "purlin.clash-opening-nowhere")
-    return _with_places(ids, places, values)
-
-
-def _with_places(
-    ids: tuple[str, str], places: tuple[float, ...], values: dict[str, str | Mm]
-) -> Message:
-    """The message with the first id and the places, or where there are none with the second."""
-    if not places:
-        return message(ids[1], **values)
-    texts = tuple(message("purlin.place", at=Mm(place)) for place in places)
-    return message(ids[0], places=texts, **values)
-
-
-def _opening_of(clash: Clash, passed: Passed) -> PlacedOpening | None:
-    """The opening whose framing a member belongs to; None for a stud of the layout."""
-    return next((p for p in passed.frame.openings if clash.key.startswith(f"{p.key}/")), None)
 
 
 def _footprint(wall: Wall) -> tuple[Plan, ...]:

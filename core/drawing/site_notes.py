@@ -2,6 +2,7 @@
 
 from collections import Counter
 
+from core.drawing.passing_notes import passing_notes
 from core.framing import Frame
 from core.job import Results, WallResult, raising_of
 from core.model import Project
@@ -16,6 +17,7 @@ def site_notes(results: Results, letter: str, wording: Wording) -> tuple[str, ..
     if up is None or result.frame is None:
         return ()
     return (
+        *passing_notes(result, wording),
         *(wording.say(told) for told in (verdict(up), *conditions(up))),
         wording.say(weighed(weights(result.frame, results.project.species), result.label_of)),
         _nails(result, result.frame, results.project, wording),

@@ -5,8 +5,8 @@ from collections import Counter
 
 import msgspec
 
-from core.framing import SQUARE_WITHIN, Facet, Member, Role
-from core.wording import Mm, Rad, Wording, message
+from core.framing import SQUARE_WITHIN, Facet, Member, Notch, Role
+from core.wording import Message, Mm, Rad, Wording, message
 
 _ORDER = (
     Role.SOLE_PLATE,
@@ -99,6 +99,20 @@ def cuts_text(member: Member, wording: Wording) -> str:
     return f"{ends} · {wording.say(message('cut.rip', width=width, bevel=bevel))}"
 
 
+def notches_text(member: Member, wording: Wording) -> tuple[str, ...]:
+    """Each notch of a member in words."""
+    return tuple(wording.say(notch_message(notch)) for notch in member.notches)
+
+
+def notch_message(notch: Notch) -> Message:
+    """A notch as it is cut: on which side, how deep, and between what heights from the foot."""
+    side = message(f"side.{notch.side.value}")
+    depth, low = Mm(notch.depth), Mm(notch.bottom)
+    if notch.top is None:
+        return message("cut.notch-open", side=side, depth=depth, low=low)
+    return message("cut.notch", side=side, depth=depth, low=low, high=Mm(notch.top))
+
+
 def _ends_text(member: Member, wording: Wording) -> str:
     first, last = (_cut_text(cut, wording) for cut in (member.first_cut, member.last_cut))
     if first == last:
@@ -133,7 +147,7 @@ def _cells(member: Member, usual: str, wording: Wording) -> tuple[str, ...]:
         _with_spacers(member, role if stock == usual else f"{role} {stock}", wording),
         long,
         "" if short == long else short,
-        cuts_text(member, wording),
+        " · ".join((cuts_text(member, wording), *notches_text(member, wording))),
     )
 
 

@@ -16,7 +16,7 @@ from core.framing.layout import layout_lefts, wanted_left
 from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
-from core.framing.member import SQUARE_WITHIN, Facet, Member, Rip, Role
+from core.framing.member import SQUARE_WITHIN, Facet, Member, Notch, Rip, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
@@ -54,6 +54,7 @@ __all__ = [
     "Meeting",
     "Member",
     "Nailed",
+    "Notch",
     "OverPlate",
     "Passed",
     "PlacedBox",

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 import msgspec
 
+from core.framing import keys
 from core.framing.layout import CLEAR
 from core.framing.member import Member, Role
 from core.framing.openings import Over
@@ -58,7 +59,7 @@ def timber_between(
 
 def _over_floor(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
     """Bays that stand on the sole plate: up to the plates, or to the sill over them."""
-    standing = [m for m in members if m.role in _STANDS and "/above/" not in m.key]
+    standing = [m for m in members if _on_floor(m)]
     sills = [m for m in members if m.role is Role.SILL]
     heads = [m for m in members if m.role is Role.HEADER]
     for a, b in pairwise(sorted(standing, key=lambda m: m.left)):
@@ -67,7 +68,7 @@ def _over_floor(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
         if sill is not None:
             yield Bay(_path(a), a.right, b.left, foot, sill, sill, 0.0)
         elif not _doorway(a, b, heads):
-            yield _to_plates(_path(a), (a.right, b.left), foot, 0.0, over)
+            yield _up_to(_to_plates(_path(a), (a.right, b.left), foot, 0.0, over), (a, b))
 
 
 def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
@@ -75,7 +76,8 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
     heads = [m for m in members if m.role is Role.HEADER]
     tops = {_opening(h): h for h in sorted(heads, key=lambda h: h.top)}
     sole = next((m.top - m.bottom for m in members if m.role is Role.SOLE_PLATE), 0.0)
-    standing = sorted((m for m in members if m.role in _STANDS), key=lambda m: m.left)
+    studs = (m for m in members if m.role in _STANDS and not keys.is_over(m.key))
+    standing = sorted(studs, key=lambda m: m.left)
     for header in tops.values():
         beside = [
             m
@@ -86,8 +88,24 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
         ]
         for a, b in pairwise(beside):
             bay = _to_plates(_path(a), (a.right, b.left), header.top, header.top - sole, over)
+            bay = _up_to(bay, (a, b))
             if bay.high > bay.foot + CLEAR:
                 yield bay
+
+
+def _on_floor(member: Member) -> bool:
+    """Whether a member stands in the wall's own bays, not over a header or a purlin."""
+    stands = member.role in _STANDS and "/above/" not in member.key
+    return stands and not keys.is_over(member.key)
+
+
+def _up_to(bay: Bay, beside: tuple[Member, Member]) -> Bay:
+    """The bay no higher than studs beside it that stop under a purlin."""
+    tops = [member.top for member in beside if member.stops]
+    if not tops:
+        return bay
+    low, high = min(bay.low, *tops), min(bay.high, *tops)
+    return msgspec.structs.replace(bay, low=low, high=high)
 
 
 def _to_plates(

@@ -12,6 +12,7 @@ from core.framing.layout import CLEAR
 from core.framing.member import Member, Role
 from core.framing.sticks import lying
 from core.model import Blocking, Wall
+from core.roof import PurlinThrough
 
 Taken = tuple[tuple[float, float], ...]
 """Heights between which a bay has backing already, as (bottom, top)."""
@@ -24,14 +25,19 @@ class Row(msgspec.Struct, frozen=True):
     middle: float
 
 
-def blocking(wall: Wall, bays: tuple[Bay, ...], backed: tuple[Member, ...]) -> tuple[Member, ...]:
-    """The blocks of a wall's rows, bay by bay; they step aside for the backing there is."""
+def blocking(
+    wall: Wall,
+    bays: tuple[Bay, ...],
+    backed: tuple[Member, ...],
+    purlins: tuple[PurlinThrough, ...] = (),
+) -> tuple[Member, ...]:
+    """The blocks of a wall's rows, bay by bay; they step aside for backing and for purlins."""
     stated = wall.blocking
     if stated is None:
         return ()
     made: list[Member] = []
     for odd, bay in _by_turns(bays):
-        made += _in_bay(wall, stated, bay, _taken(bay, backed), raised=odd)
+        made += _in_bay(wall, stated, bay, _taken(bay, backed, purlins), raised=odd)
     return tuple(made)
 
 
@@ -134,6 +140,9 @@ def _apart(found: list[Row], thickness: float) -> list[Row]:
     return kept
 
 
-def _taken(bay: Bay, backed: tuple[Member, ...]) -> Taken:
+def _taken(bay: Bay, backed: tuple[Member, ...], purlins: tuple[PurlinThrough, ...]) -> Taken:
     there = (m for m in backed if bay.touches(m.left, m.right))
-    return tuple(sorted((m.bottom, m.top) for m in there))
+    through = (p for p in purlins if bay.touches(p.left, p.right))
+    spans = [(m.bottom, m.top) for m in there]
+    spans += [(p.bottom - p.gap, p.top + p.gap) for p in through]
+    return tuple(sorted(spans))

@@ -52,8 +52,15 @@ def fitted(wall: Wall, members: tuple[Member, ...]) -> tuple[tuple[Member, ...],
     for member in reaching:
         groups.setdefault(_plate_over(member, plates), []).append(member)
     found = [_under_one_plate(group, stated) for group in groups.values()]
+    found += [_stopped(m, stated[m.key]) for m in members if m.stops and m.key in stated]
     cut = {m.key: m for made, _ in found for m in made}
     return tuple(cut.get(m.key, m) for m in members), tuple(t for _, tried in found for t in tried)
+
+
+def _stopped(member: Member, stud: MeasuredStud) -> tuple[list[Member], list[Tried]]:
+    """A stud that ends under a beam, as measured; it tells nothing of those under the plates."""
+    made = raised(member, stud.length.mm - member.long_point)
+    return [made], [Tried(member.key, member.long_point, stud.length.mm, ())]
 
 
 def _under_one_plate(
@@ -79,6 +86,8 @@ def _under_one_plate(
 
 def reaches_plates(member: Member) -> bool:
     """Whether a member's top is cut to the top plates."""
+    if member.stops:
+        return False
     if member.role is Role.CRIPPLE:
         return "/above/" in member.key
     return member.role in (Role.STUD, Role.KING)
@@ -103,6 +112,11 @@ def raised(member: Member, rise: float) -> Member:
 def crown(outline: tuple[XY, ...]) -> tuple[XY, ...]:
     """The corners of a standing member's top, from right to left."""
     return _ends(outline)[1]
+
+
+def foot_of(outline: tuple[XY, ...]) -> tuple[XY, ...]:
+    """The corners of a standing member's foot, from left to right."""
+    return _ends(outline)[0]
 
 
 def one_cut(member: Member) -> Member:

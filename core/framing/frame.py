@@ -5,6 +5,7 @@ from collections.abc import Iterator
 import msgspec
 
 from core.framing import keys
+from core.framing.cut_short import stopped
 from core.framing.doubles import doubles
 from core.framing.fit import Fit, fit
 from core.framing.fitted import Tried, fitted, one_cut
@@ -42,7 +43,8 @@ class Frame(msgspec.Struct, frozen=True):
     `measured` are the studs that were measured and cut to that. `nailed` tells of blocking and
     backing, whose members stand among the others. `sections` show how the top plates lie where the
     roof slopes through the wall; `too_long` are the keys of plates that no stud joins from the
-    stock stated.
+    stock stated. `no_room_under` are keys of studs left out because there is no room for them under
+    a purlin that stops them, each with the purlin's id.
     """
 
     near: RoofLine
@@ -55,6 +57,7 @@ class Frame(msgspec.Struct, frozen=True):
     nailed: Nailed = Nailed()
     sections: tuple[PlateSection, ...] = ()
     too_long: tuple[str, ...] = ()
+    no_room_under: tuple[tuple[str, str], ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
@@ -90,11 +93,24 @@ def frame_wall(
     standing_members = sorted((*upright, *met), key=lambda m: (m.left, m.bottom))
     soles = sole_plates(wall, doorways(extents))
     members = (*standing_members, *top_plates(wall, near, far, rules), *soles)
-    cut, tried = fitted(wall, tuple(m if m.lies else one_cut(m) for m in members))
+    straight = tuple(m if m.lies else one_cut(m) for m in members)
+    short, under = stopped(straight, around.purlins)
+    cut, tried = fitted(wall, short)
     nailed = nailed_in(wall, around, over, near, cut)
     members = (*cut, *nailed.members)
     no_room, low = (*no_room, *crowded), (*low_ends, *low)
-    return Frame(over[0], over[1], members, openings, no_room, low, tried, nailed, sections)
+    return Frame(
+        over[0],
+        over[1],
+        members,
+        openings,
+        no_room,
+        low,
+        tried,
+        nailed,
+        sections,
+        no_room_under=under,
+    )
 
 
 def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:

@@ -8,6 +8,7 @@ from core.model import Side
 SOLE = "sole"
 DOUBLE = "double"
 RAFTERS = "rafters"
+OVER = "over"
 
 
 def sole(letter: str) -> str:
@@ -36,6 +37,29 @@ def past(plate: str, purlin: str) -> str:
     'B/top/1/1/past/purlin-1'
     """
     return f"{plate}/past/{purlin}"
+
+
+def over(stud: str, purlin: str) -> str:
+    """The key of the piece of a stud over a purlin that stops it.
+
+    >>> over("B/layout/3", "purlin-1")
+    'B/layout/3/over/purlin-1'
+    """
+    return f"{stud}/{OVER}/{purlin}"
+
+
+def stud_of(key: str) -> str:
+    """The key of the stud that a piece over a purlin belongs to; any other key itself.
+
+    >>> stud_of("B/layout/3/over/purlin-1"), stud_of("B/layout/3")
+    ('B/layout/3', 'B/layout/3')
+    """
+    return key.partition(f"/{OVER}/")[0]
+
+
+def is_over(key: str) -> bool:
+    """Whether a key is that of a piece over a purlin."""
+    return f"/{OVER}/" in key
 
 
 def rafters(letter: str) -> str:

@@ -70,6 +70,20 @@ class Rip(msgspec.Struct, frozen=True):
     bevel: float
 
 
+class Notch(msgspec.Struct, frozen=True):
+    """What is cut out of one side of a standing member, for a purlin to pass; mm.
+
+    It goes `depth` in through the member's whole width, from `bottom` to `top` above the member's
+    foot at that side on face A; up to the member's top where `top` is None.
+    """
+
+    purlin: str
+    side: Side
+    depth: float
+    bottom: float
+    top: float | None
+
+
 class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     """A piece of timber in its place; lengths in mm.
 
@@ -81,6 +95,8 @@ class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     spacers `spacer` thick between them if it is more than 0.
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
     `rip` tells of a plate whose edges are ripped; thickness and width are those of the stock.
+    Lengths and cuts are those before its `notches` are cut. It `stops` under a purlin or beam where
+    it does not reach the plates.
 
     The sides are asked for some thousand times a frame of a drag, so each is worked out once.
     """
@@ -100,6 +116,8 @@ class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     count: int = 1
     spacer: float = 0.0
     rip: Rip | None = None
+    notches: tuple[Notch, ...] = ()
+    stops: bool = False
 
     @cached_property
     def left(self) -> float:

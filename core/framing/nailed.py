@@ -11,14 +11,15 @@ from core.framing.member import Member
 from core.framing.openings import Over
 from core.framing.rafters import OverPlate, Rafters, between_rafters, over_plate
 from core.model import Wall
-from core.roof import RoofLine
+from core.roof import PurlinThrough, RoofLine
 
 
 class Surroundings(msgspec.Struct, frozen=True):
-    """What else a wall's frame depends on: the walls that end against it, the rafters over it."""
+    """What else a wall's frame depends on: walls that end against it, rafters and purlins."""
 
     meetings: tuple[Meeting, ...] = ()
     rafters: Rafters = Rafters()
+    purlins: tuple[PurlinThrough, ...] = ()
 
 
 class Nailed(msgspec.Struct, frozen=True):
@@ -54,7 +55,7 @@ def nailed_in(
     backing = fixture_backing(wall, found)
     for met in around.meetings:
         backing = (*backing, *meeting_backing(wall, met, found, backing))
-    blocks = blocking(wall, found, backing)
+    blocks = blocking(wall, found, backing, around.purlins)
     above = over_plate(wall, around.rafters)
     return Nailed(
         members=(*backing, *blocks, *between_rafters(wall, near, above.between)),

@@ -5,21 +5,31 @@ import math
 import msgspec
 
 from core.framing import keys
+from core.framing.cut_short import stopped
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, end_lefts, stud_places
 from core.framing.marks import Mark
 from core.framing.member import Member, Role
+from core.framing.nailed import Surroundings
 from core.framing.plate_section import plate_sections
 from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_plates
 from core.framing.sticks import standing
 from core.model import Letters, LineEdge, PlateRules, Side, Wall
 from core.roof import RoofLine, Segment
 
+_ALONE = Surroundings()
+
 Lines = tuple[RoofLine, RoofLine]
 """A line on face A, and the same on the far face."""
 
 
-def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines, rules: PlateRules = NO_RULES) -> Frame:
+def frame_on_rafters(
+    wall: Wall,
+    roof: Lines,
+    foot: Lines,
+    around: Surroundings = _ALONE,
+    rules: PlateRules = NO_RULES,
+) -> Frame:
     """The frame of a wall whose studs stand on the `foot` lines, under the `roof` lines.
 
     Studs of the layout and end studs that have no room, or are shorter than they are thick, are
@@ -41,8 +51,18 @@ def frame_on_rafters(wall: Wall, roof: Lines, foot: Lines, rules: PlateRules = N
             made.append(stud)
         elif stated:
             low.append(key)
-    members = (*sorted(made, key=lambda m: m.left), *top_plates(wall, near, far, rules))
-    return Frame(over[0], over[1], members, (), tuple(no_room), tuple(low), sections=sections)
+    studs, under = stopped(tuple(sorted(made, key=lambda m: m.left)), around.purlins)
+    members = (*studs, *top_plates(wall, near, far, rules))
+    return Frame(
+        over[0],
+        over[1],
+        members,
+        (),
+        tuple(no_room),
+        tuple(low),
+        sections=sections,
+        no_room_under=under,
+    )
 
 
 def rafter_marks(

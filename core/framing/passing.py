@@ -6,13 +6,16 @@ import msgspec
 
 from core.framing import keys
 from core.framing.bending import courses, height_on, length_along, stretch_at, underside
+from core.framing.cut_short import meets
 from core.framing.cuts import plate_facet
 from core.framing.dividing import Line, divided, ended, piece_of
+from core.framing.fitted import reaches_plates
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR
 from core.framing.marks import Mark
 from core.framing.member import XY, Facet, Member, Role
-from core.model import Side, Wall
+from core.framing.notching import lines_lost, notch_for, notched
+from core.model import Passing, Side, Wall
 from core.roof import PurlinThrough, Segment
 
 Course = tuple[XY, ...]
@@ -55,10 +58,14 @@ def pass_purlins(
     """The frame with every top plate stopped at the purlins that it would run into.
 
     A plate ends plumb at the purlin's faces, its gap away, and goes on as another piece beyond.
-    Standing members stay where they are; those that a purlin runs into are told as clashes.
+    Standing members stay where they are; those to be notched round a purlin are notched, and the
+    others that it runs into are told as clashes. Where a notch takes the edge that was lined, the
+    marks stand for the other edge.
     """
     if not crossings:
         return Passed(frame, marks)
+    frame = _notched(frame, crossings)
+    marks = tuple(_other_edge(mark, frame) for mark in marks)
     pieces: dict[str, list[Member]] = {}
     cut: dict[str, float] = {}
     for member in (m for m in frame.members if m.role is Role.TOP_PLATE):
@@ -72,6 +79,35 @@ def pass_purlins(
     moved = tuple(_on_piece(mark, pieces) for mark in marks)
     clashes = tuple(_clashes(wall, frame, crossings))
     return Passed(divided(frame, pieces), moved, clashes, tuple(cut.items()))
+
+
+def _notched(frame: Frame, crossings: tuple[PurlinThrough, ...]) -> Frame:
+    """The frame with its studs notched round the purlins that ask for it."""
+    around = tuple(c for c in crossings if c.passing is Passing.NOTCHED)
+    if not around:
+        return frame
+    made = []
+    for member in frame.members:
+        met = [c for c in around if reaches_plates(member) and meets(member, c)]
+        notches = tuple(n for c in met if (n := notch_for(member, c)) is not None)
+        made.append(notched(member, notches) if notches else member)
+    return msgspec.structs.replace(frame, members=tuple(made))
+
+
+def _other_edge(mark: Mark, frame: Frame) -> Mark:
+    """The mark of the stud's other edge, if the lined one ends in a notch."""
+    member, plate = frame.member(mark.member), frame.member(mark.plate)
+    if member is None or plate is None or lines_lost(member.notches) != {mark.edge}:
+        return mark
+    edge = mark.edge.other
+    x = member.left if edge is Side.LEFT else member.right
+    ahead = 1.0 if mark.origin is Side.LEFT else -1.0
+    along_sole = mark.along_sole + ahead * (x - mark.x)
+    along_top = mark.along_top
+    if along_top is not None:
+        course = underside(plate)
+        along_top += ahead * (length_along(course, x) - length_along(course, mark.x))
+    return msgspec.structs.replace(mark, edge=edge, x=x, along_sole=along_sole, along_top=along_top)
 
 
 def stands_clear(wall: Wall, left: float, span: XY, crossings: tuple[PurlinThrough, ...]) -> bool:
@@ -159,10 +195,9 @@ def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:
 def _clashes(wall: Wall, frame: Frame, crossings: tuple[PurlinThrough, ...]) -> list[Clash]:
     found = []
     for member in (m for m in frame.members if m.role is not Role.TOP_PLATE):
+        passed = {notch.purlin for notch in member.notches}
         for crossing in crossings:
-            across = member.left < crossing.right - CLEAR and member.right > crossing.left + CLEAR
-            high = member.top > crossing.bottom - crossing.gap + CLEAR
-            if across and high and member.bottom < crossing.top + crossing.gap - CLEAR:
+            if crossing.id not in passed and meets(member, crossing):
                 places = _places(wall, frame, member, crossing, crossings)
                 edges = (crossing.left, crossing.right)
                 found.append(Clash(member.key, crossing.id, member.left, edges, places))

@@ -8,9 +8,11 @@ import msgspec
 from core.framing import keys
 from core.framing.bending import height_on, stretch_at, underside
 from core.framing.dividing import Line, along, direction, divided, ended, piece_of, reach, whole
+from core.framing.fitted import reaches_plates
 from core.framing.frame import Frame
 from core.framing.marks import Mark
 from core.framing.member import SQUARE, XY, Member, Role
+from core.framing.notching import lines_lost
 from core.model import PlateRules, Side
 
 NEAR = 1.0
@@ -63,9 +65,20 @@ def _joints_of_all(
     layers: dict[str, list[Joint]] = {}
     for plate in sorted(plates, key=lambda p: p.key, reverse=True):
         under = [j for layer in _layers_under(plate) for j in layers.get(layer, ())]
-        found[plate.key] = joints = _joints(plate, studs, under, rules)
+        bearing = [stud for stud in studs if _bears(stud, plate)]
+        found[plate.key] = joints = _joints(plate, bearing, under, rules)
         layers.setdefault(keys.layer(plate.key), []).extend(joints or ())
     return found
+
+
+def _bears(stud: Member, plate: Member) -> bool:
+    """Whether a joint of a plate may lie over the middle of a stud.
+
+    The stud has its whole section where it meets the plate.
+    """
+    if plate.role is Role.SOLE_PLATE:
+        return not keys.is_over(stud.key)
+    return reaches_plates(stud) and not lines_lost(stud.notches)
 
 
 def _layers_under(plate: Member) -> tuple[str, ...]:

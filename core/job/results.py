@@ -15,10 +15,10 @@ class WallInputs(msgspec.Struct, frozen=True):
     `near` and `far` are the roof lines over face A and the far face; None where the wall reaches
     out from under the roof or has no length. `stated` is the roof line over face A as it was before
     it was moved through measured points. `printed` are labels already on paper, (key, label).
-    `around` is what stands about the wall: walls that end against it, rafters over it. `foot` are
-    the lines on both faces that it stands on, None for the floor; `crossings` are the purlins that
-    pass through it, `inside` is the id of one that it runs along within. `cut` are those of the
-    wall's pieces that are cut already.
+    `around` is what stands about the wall: walls that end against it, rafters over it, purlins
+    through it. `foot` are the lines on both faces that it stands on, None for the floor; `inside`
+    is the id of a purlin that it runs along within. `cut` are those of the wall's pieces that are
+    cut already.
     """
 
     wall: Wall
@@ -29,10 +29,14 @@ class WallInputs(msgspec.Struct, frozen=True):
     stated: RoofLine | None = None
     around: Surroundings = Surroundings()
     foot: tuple[RoofLine, RoofLine] | None = None
-    crossings: tuple[PurlinThrough, ...] = ()
     inside: str | None = None
     kept_clear: tuple[KeptClear, ...] = ()
     cut: tuple[PieceMade, ...] = ()
+
+    @property
+    def crossings(self) -> tuple[PurlinThrough, ...]:
+        """The purlins that pass through the wall, from left to right."""
+        return self.around.purlins
 
 
 class WallResult(msgspec.Struct, frozen=True):

@@ -111,9 +111,8 @@ def inputs_of(
         project.habits,
         printed,
         over.near,
-        Surroundings(meetings(wall, plan), rafter_places(project.room)),
+        Surroundings(meetings(wall, plan), rafter_places(project.room), over.crossings),
         over.foot,
-        over.crossings,
         over.inside,
         project.room.kept_clear,
         tuple(d.piece for d in site.cut if d.piece.key.startswith(f"{wall.letter}/")),
@@ -177,7 +176,7 @@ def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
     if inputs.foot is None:
         frame = frame_wall(wall, *roof, inputs.around, rules)
     else:
-        frame = frame_on_rafters(wall, roof, inputs.foot, rules)
+        frame = frame_on_rafters(wall, roof, inputs.foot, inputs.around, rules)
         below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
     made = marks(wall, frame, habits.line_edge, habits.letters)
     passed = pass_purlins(wall, frame, (*below, *made), inputs.crossings)

@@ -76,10 +76,16 @@ class Wing(msgspec.Struct, frozen=True):
 
 
 class Passing(enum.Enum):
-    """How a wall passes a purlin: UNDER it, or with the purlin THROUGH it, its plates cut there."""
+    """How a wall passes a purlin: UNDER it, or with the purlin THROUGH it, its plates cut there.
+
+    Of the studs that a purlin through the wall meets, THROUGH tells, so that they are moved;
+    STOPPED ends them under it, and NOTCHED notches them round it.
+    """
 
     UNDER = "under"
     THROUGH = "through"
+    STOPPED = "stopped"
+    NOTCHED = "notched"
 
 
 class Purlin(msgspec.Struct, frozen=True):

@@ -27,7 +27,8 @@ class WallRules(msgspec.Struct, frozen=True):
     `closer_than` is the room that MERGE asks for. Boards are `board` long, or the usual 48 in. or
     1200 mm: so far apart their edges land on the layout. With `share_kings` two openings may stand
     on either side of one king, with `end_as_king` an end stud may be a king. `cut_sole_first`
-    lists the pieces of sole plate between doorways instead of one plate to be cut out later.
+    lists the pieces of sole plate between doorways instead of one plate to be cut out later. A stud
+    notched round a purlin is to keep `least_left` percent of its thickness or more.
     """
 
     near_kings: Near = Near.DROP
@@ -37,6 +38,7 @@ class WallRules(msgspec.Struct, frozen=True):
     share_kings: bool = False
     end_as_king: bool = False
     cut_sole_first: bool = False
+    least_left: int | None = None
 
 
 class DoubledStud(msgspec.Struct, frozen=True):

@@ -12,6 +12,7 @@ from core.framing import (
     Mark,
     Meeting,
     Member,
+    Notch,
     PlacedBox,
     PlacedOpening,
     PlateSection,
@@ -31,20 +32,23 @@ from core.output.figures_form import (
     CautionFigures,
     CrossingFigures,
     EdgeFigures,
-    FacetFigures,
     Figures,
     LeafFigures,
     MarkFigures,
     MeasuredStudFigures,
     MeetingFigures,
-    MemberFigures,
     Nothing,
     OpeningFigures,
     PlateSectionFigures,
     ReadingFigures,
+    WallFigures,
+)
+from core.output.figures_member_form import (
+    FacetFigures,
+    MemberFigures,
+    NotchFigures,
     RipFigures,
     SawFigures,
-    WallFigures,
 )
 from core.output.figures_site import raising_figures
 from core.roof import Reading, Survey, floor_line
@@ -160,6 +164,18 @@ def _member(member: Member, label: str, saw: Saw) -> MemberFigures:
         near=_points(member.near),
         far=_points(member.far),
         rip=_rip(member.rip, saw),
+        notches=tuple(map(_notch, member.notches)),
+        stops=member.stops,
+    )
+
+
+def _notch(notch: Notch) -> NotchFigures:
+    return NotchFigures(
+        purlin=notch.purlin,
+        side=notch.side,
+        depth=_exact(notch.depth),
+        bottom=_exact(notch.bottom),
+        top=None if notch.top is None else _exact(notch.top),
     )
 
 

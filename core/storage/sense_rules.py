@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from core.model import Layout, Wall, WallRules
 from core.storage import limits
 from core.storage.faults import Fault
-from core.storage.ranges import few_enough, within
+from core.storage.ranges import count_within, few_enough, within
 from core.storage.sentences import Why, fault
 
 
@@ -26,9 +26,11 @@ def layout_origin(layout: Layout, place: str) -> Iterator[Fault]:
 
 
 def rule_lengths(rules: WallRules, place: str) -> Iterator[Fault]:
-    """Room beside a king is none or some, and a board is as wide as a spacing may be or more."""
+    """Room beside a king is none or some, a board at least a spacing wide, a share a percent."""
     if rules.closer_than is not None:
         yield from within(rules.closer_than, 0.0, limits.PART_MM, f"{place}.closer_than")
+    if rules.least_left is not None:
+        yield from count_within(rules.least_left, 1, 100, f"{place}.least_left")
     if rules.board is not None:
         yield from within(rules.board, limits.SPACING_MM, limits.WALL_MM, f"{place}.board")
 

@@ -2,13 +2,17 @@
 
 from typing import Any
 
+from PySide6.QtWidgets import QLabel
+
+from core.drawing.passing_notes import purlin_notes
 from core.framing import spoken
 from core.model import Passing, Project
 from core.roof import purlins_met
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits.passing import set_passing
-from gui.fields import Choice
+from gui.edits.rules import set_rules
+from gui.fields import Choice, PercentField
 from gui.panels.form import Form
 
 _WAYS: tuple[tuple[Passing | None, str], ...] = (
@@ -29,6 +33,16 @@ class PassingForm(Form):
         self.shows(self._offer)
         self.way = self.choice("field.this-wall", _WAYS, self._own, self._set)
         self.row("field.this-wall", self.way)
+        self.least = PercentField(wording.word("field.least-left"))
+        self.least.stated.connect(
+            lambda least: self.apply(self.least, lambda: self._set_least(least))
+        )
+        self.shows(lambda: self.least.show_text(self._least()))
+        self.row("field.least-left", self.least)
+        self.told = QLabel()
+        self.told.setWordWrap(True)
+        self.wide(self.told)
+        self.shows(self._tell)
 
     @property
     def meets_any(self) -> bool:
@@ -58,6 +72,20 @@ class PassingForm(Form):
         wall, purlin = self.desk.wall, self._purlin()
         passes = wall.passes if wall is not None else ()
         return next((p.passing for p in passes if p.purlin == purlin), None)
+
+    def _tell(self) -> None:
+        result, purlin = self.desk.result, self._purlin()
+        said = purlin_notes(result, purlin, self.desk.wording) if result and purlin else ()
+        self.told.setText("\n".join(said))
+        self.told.setVisible(bool(said))
+
+    def _least(self) -> str:
+        wall = self.desk.wall
+        least = wall.goes_by.least_left if wall is not None else None
+        return "" if least is None else str(least)
+
+    def _set_least(self, least: int | None) -> Project:
+        return set_rules(self.desk.project, self.desk.letter or "", least_left=least)
 
     def _set(self, passing: Any) -> Project:
         purlin = self._purlin()

@@ -170,6 +170,7 @@ def ruled(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
         st.none() | some,
         st.none() | lengths(300, 3000, system),
         *(st.booleans() for _ in range(3)),
+        st.none() | st.integers(1, 100),
     )
     studs = st.sampled_from(["end/left", "layout/1", "layout/3", "extra-0"])
     doubled = DoubledStud(f"{wall.letter}/{draw(studs)}", draw(st.sampled_from(Side)))

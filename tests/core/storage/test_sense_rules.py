@@ -41,6 +41,9 @@ def test_origin(origin: float | None, expected: list[str]) -> None:
         (WallRules(closer_than=Length(-1.0)), ["r.closer_than"]),
         (WallRules(closer_than=Length(1001.0)), ["r.closer_than"]),
         (WallRules(board=Length(49.0)), ["r.board"]),
+        (WallRules(least_left=1), []),
+        (WallRules(least_left=0), ["r.least_left"]),
+        (WallRules(least_left=101), ["r.least_left"]),
     ],
 )
 def test_rules(rules: WallRules, expected: list[str]) -> None:

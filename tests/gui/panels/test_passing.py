@@ -9,7 +9,7 @@ from pytestqt.qtbot import QtBot
 from core.model import PassesPurlin, Passing, Project
 from gui.desk import Desk
 from gui.edits.roof_parts import add_part, remove_part
-from gui.fields import Choice
+from gui.fields import Choice, Field
 from gui.held import Held
 from gui.panels.passing import PassingForm
 from loft import desk_of, loft
@@ -39,6 +39,12 @@ def choose(box: Choice, text: str) -> None:
     box.activated.emit(box.currentIndex())
 
 
+def enter(field: Field, text: str) -> None:
+    field.setText(text)
+    field.setModified(True)
+    field.editingFinished.emit()
+
+
 def plates(desk: Desk) -> int:
     assert desk.result is not None
     assert desk.result.frame is not None
@@ -46,14 +52,32 @@ def plates(desk: Desk) -> int:
 
 
 def test_a_wall_goes_its_own_way_and_back(desk: Desk, form: PassingForm) -> None:
-    assert form.way.currentText() == "does as all walls do"
+    assert form.way.currentText() == "as all walls do"
     through = plates(desk)
     choose(form.way, "pass under it")
     assert desk.project.wall("B").passes == (PassesPurlin("purlin-1", Passing.UNDER),)
     assert desk.undo_text == "This wall of purlin 1"
     assert plates(desk) != through
-    choose(form.way, "does as all walls do")
+    choose(form.way, "as all walls do")
     assert desk.project.wall("B").passes == ()
+
+
+def test_what_follows_is_told_beside_the_choice(form: PassingForm) -> None:
+    assert form.told.isHidden()
+    choose(form.way, "notch studs round it")
+    assert form.told.text().startswith("purlin 1: plates in its way stop")
+    assert "notch" in form.told.text()
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"), [("60", 60), ("60 %", 60), ("", None), ("0", None), ("half", None)]
+)
+def test_the_share_that_a_stud_keeps(
+    desk: Desk, form: PassingForm, text: str, kept: int | None
+) -> None:
+    enter(form.least, text)
+    assert desk.project.wall("B").goes_by.least_left == kept
+    assert form.least.refused is (text in ("0", "half"))
 
 
 def test_the_purlin_chosen_is_the_one_set(desk: Desk, form: PassingForm) -> None:
