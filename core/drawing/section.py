@@ -11,7 +11,7 @@ from core.drawing.pen import Pen
 from core.drawing.section_figures import section_figures
 from core.drawing.view import View
 from core.model import Purlin, Room, Wall
-from core.roof import RoofLine, RoomSection, section_of, underside
+from core.roof import RoofLine, RoomSection, purlin_across, section_of, underside
 from core.wording import Wording
 
 EAVE_WALL = 120.0
@@ -32,7 +32,7 @@ def section(room: Room, view: View, wording: Wording, walls: tuple[Wall, ...] = 
         *_eave_walls(cut),
         *_rafters(room, cut),
         *_beam(room, cut),
-        *(part for purlin in room.purlins for part in _purlin(purlin)),
+        *(part for purlin in room.purlins for part in _purlin(room, purlin)),
         *_overhead(cut),
         *section_figures(room, cut, view, wording, EAVE_WALL + TAIL),
     )
@@ -144,9 +144,13 @@ def _beam(room: Room, cut: RoomSection) -> Drawing:
     return Fill(outline, Pen.ROOF_TIMBER), Stroke(outline, Pen.ROOF_TIMBER, closed=True)
 
 
-def _purlin(purlin: Purlin) -> Drawing:
-    left, low = purlin.left.mm, purlin.underside.mm
-    right, high = left + purlin.timber.thickness.mm, low + purlin.timber.width.mm
+def _purlin(room: Room, purlin: Purlin) -> Drawing:
+    """A purlin where it is cut; nothing of one that does not reach the cut, or runs along it."""
+    at = purlin_across(room, purlin, room.length.mm / 2)
+    if at is None:
+        return ()
+    (left, right), low = at, purlin.underside.mm
+    high = low + purlin.timber.width.mm
     outline = ((left, low), (right, low), (right, high), (left, high))
     return Fill(outline, Pen.PURLIN), Stroke(outline, Pen.PURLIN, closed=True)
 

@@ -42,6 +42,17 @@ def notched(member: Member, notches: tuple[Notch, ...]) -> Member:
     return msgspec.structs.replace(member, near=near, far=far, notches=notches)
 
 
+def before_notches(member: Member) -> tuple[tuple[XY, ...], tuple[XY, ...]]:
+    """The outlines of a member as they are sawn, on face A and the far face: without its notches.
+
+    What a notch took of its top goes on as straight as what is left.
+    """
+    if not member.notches:
+        return member.near, member.far
+    near, far = (_uncut(outline, member) for outline in (member.near, member.far))
+    return near, far
+
+
 def lines_lost(notches: tuple[Notch, ...]) -> frozenset[Side]:
     """The sides of a member that notches leave nothing of at its top."""
     return frozenset(notch.side for notch in notches if notch.top is None)
@@ -80,6 +91,20 @@ def _cut(outline: tuple[XY, ...], member: Member, notches: tuple[Notch, ...]) ->
             top = (*(point for point in top if point[0] > x + CLEAR), at)
     right, left = (_corners(member, side, notches) for side in (Side.RIGHT, Side.LEFT))
     return (*foot_of(outline), *right, *top, *left[::-1])
+
+
+def _uncut(outline: tuple[XY, ...], member: Member) -> tuple[XY, ...]:
+    foot = foot_of(outline)
+    right, left = (
+        sum(2 if n.top is None else 4 for n in member.notches if n.side is side)
+        for side in (Side.RIGHT, Side.LEFT)
+    )
+    top = outline[len(foot) + right : len(outline) - left]
+    for side in lines_lost(member.notches):
+        x = _edge(member, side)
+        at = (x, height_on(top[:2][::-1] if side is Side.RIGHT else top[-2:][::-1], x))
+        top = (at, *top[1:]) if side is Side.RIGHT else (*top[:-1], at)
+    return (*foot, *top)
 
 
 def _corners(member: Member, side: Side, notches: tuple[Notch, ...]) -> tuple[XY, ...]:

@@ -11,6 +11,7 @@ from core.framing.given import Given
 from core.framing.ground import foot as standing_on
 from core.framing.member import XY, Member, Role
 from core.framing.nailed import slipped
+from core.framing.notching import before_notches
 from core.framing.plates import nailed_under
 from core.framing.working import Term, degrees
 from core.model import Opening
@@ -30,7 +31,7 @@ class Place(msgspec.Struct, frozen=True):
 
 def top_and_foot(stick: Member, face: int) -> tuple[tuple[XY, ...], tuple[XY, ...]]:
     """The corners of a standing member's top and of its foot on one face, from left to right."""
-    outline = (stick.near, stick.far)[face]
+    outline = before_notches(stick)[face]
     top = crown(outline)
     return top[::-1], outline[: len(outline) - len(top)]
 

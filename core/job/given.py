@@ -3,7 +3,7 @@
 from core.framing import Given
 from core.job.results import Results
 from core.model import Room, StandsOn, Wall
-from core.roof import RoofLine, Segment, over_place, roof_of
+from core.roof import RoofLine, Segment, as_passed, over_place, roof_of
 from core.wording import Message, message
 
 
@@ -31,6 +31,7 @@ def _names(
     room: Room, wall: Wall, lines: tuple[RoofLine, RoofLine]
 ) -> tuple[tuple[Message, ...], tuple[Message, ...]]:
     """What each segment of the roof lines over both faces is."""
+    room = as_passed(room, wall)
     (u0, v0), (u1, v1) = wall.chalk
     way, roof = ((u1 - u0) / wall.run, (v1 - v0) / wall.run), roof_of(room)
 

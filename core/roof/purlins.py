@@ -115,6 +115,12 @@ def inside_purlin(room: Room, wall: Wall) -> str | None:
     return None
 
 
+def purlin_across(room: Room, purlin: Purlin, along: float) -> Stretch | None:
+    """What a purlin takes up across the room, mm, at a place along it; None where it is not."""
+    outline = purlin_outline(room, purlin)
+    return None if _runs_along(outline) else _on_face(outline, along)
+
+
 def _in_wall(room: Room, wall: Wall) -> Iterator[tuple[Purlin, tuple[Plan, ...]]]:
     """Every purlin that walls do not pass under, with its corners as (along the wall, away)."""
     for purlin in room.purlins:

@@ -228,3 +228,30 @@ def test_all_of_it_has_an_extent_around_the_room() -> None:
     assert right > 240 * INCH + 200
     assert bottom < 0
     assert top > 120 * INCH
+
+
+@pytest.mark.parametrize(
+    ("ends", "turned", "drawn_at"),
+    [
+        # The room is 400 long and cut at 200.
+        pytest.param((None, None), None, (50, 53), id="whole"),
+        pytest.param((None, 199), None, None, id="ends before the cut"),
+        pytest.param((201, None), None, None, id="starts beyond it"),
+        # From 50 to 150 over 400: half way at 100, as wide as 3 x the root of 1 + (1/4) squared.
+        pytest.param((None, None), 150, (100, 103.0923), id="turned"),
+        pytest.param((100, 100), 150, None, id="runs across"),
+    ],
+)
+def test_a_purlin_is_seen_where_the_cut_meets_it(
+    ends: tuple[float | None, float | None],
+    turned: float | None,
+    drawn_at: tuple[float, float] | None,
+) -> None:
+    start, end, last = (None if at is None else US.length(at) for at in (*ends, turned))
+    timber = US.timber((3, 7))
+    left, under, gap = (US.length(x) for x in (50, 55, 0))
+    made = Purlin("purlin-1", left, timber, under, Passing.THROUGH, gap, start, end, last)
+    room = msgspec.structs.replace(GABLE, purlins=(made,))
+    found = [e.outline for e in drawn(room) if isinstance(e, Fill) and e.pen is Pen.PURLIN]
+    at = [(bounds(outline)[0] / INCH, bounds(outline)[2] / INCH) for outline in found]
+    assert at == ([pytest.approx(drawn_at)] if drawn_at else [])

@@ -14,6 +14,7 @@ import msgspec
 import pytest
 
 from core.framing import Notch, in_pieces, keys
+from core.framing.notching import before_notches
 from core.job import WallResult
 from core.model import (
     Blocking,
@@ -111,6 +112,19 @@ def test_the_outline_follows_a_notch_up_to_the_top_on_the_left() -> None:
         (1195, 2535),
         (1181, 2535),
     ]
+
+
+@pytest.mark.parametrize(
+    ("left", "under"), [(1210, 2300), (1140, 2300), (1140, 2540), (1210, 2540)]
+)
+def test_before_it_is_notched_a_stud_is_as_it_would_be(left: float, under: float) -> None:
+    made = stud(passed(purlin(left, under)))
+    plain = stud(passed(purlin(left, 2900)))
+    assert made.notches
+    for found, wanted in zip(before_notches(made), (plain.near, plain.far), strict=True):
+        assert [x for corner in found for x in corner] == pytest.approx(
+            [x for corner in wanted for x in corner]
+        )
 
 
 def test_a_wall_aslant_is_notched_for_what_both_faces_need() -> None:
