@@ -1,15 +1,15 @@
 """The work at hand: project, site record, results, undo, and what is held."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
-import msgspec
 from PySide6.QtCore import QObject, Signal
 
-from core.job import Memo, Results, WallResult, work_out
-from core.model import AddedStud, Box, Fixture, Opening, PrintedLabel, Project, Wall
+from core.job import Change, Memo, Results, WallResult, work_out
+from core.model import AddedStud, Box, Fixture, Opening, Project, SiteRecord, Wall
 from core.storage import Document
 from gui.history import History
 from gui.showing import differing
+from gui.site.guard import Doubt, spoilt
 from gui.things import Kind, thing_of
 from gui.wordings import wording_of
 
@@ -25,6 +25,7 @@ class Desk(QObject):
     changed = Signal()
     held_changed = Signal()
     said = Signal(str)
+    doubted = Signal()
 
     def __init__(self, document: Document, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -32,13 +33,14 @@ class Desk(QObject):
         self.letter: str | None = None
         self.held: str | None = None
         self.also: tuple[str, ...] = ()
+        self.doubt: Doubt | None = None
         self._begin(document)
 
     def _begin(self, document: Document) -> None:
         self._history = History(document.project)
         self._saved_site = self.site = document.site
         self.letter = document.project.walls[0].letter if document.project.walls else None
-        self.held, self.also = None, ()
+        self.held, self.also, self.doubt = None, (), None
         self._show(document.project)
 
     def start(self, document: Document) -> None:
@@ -46,6 +48,7 @@ class Desk(QObject):
         self._begin(document)
         self.changed.emit()
         self.held_changed.emit()
+        self.doubted.emit()
 
     @property
     def result(self) -> WallResult | None:
@@ -105,20 +108,66 @@ class Desk(QObject):
             self._after(self._history.project)
 
     def commit(self, text: str, project: Project) -> None:
-        """Makes a project the one at hand, as one step of undo; equal projects make none."""
+        """Makes a project the one at hand, as one step of undo; equal projects make none.
+
+        A step that would spoil cut pieces is not made but doubted, until the person has chosen.
+        """
+        self.let_be()
+        changes = spoilt(self.site, self._history.project, project)
+        if changes:
+            self._doubt(changes, lambda: self._commit(text, project))
+        else:
+            self._commit(text, project)
+
+    def _commit(self, text: str, project: Project) -> None:
         recorded = self._history.record(text, project)
         if recorded or self.project is not self._history.project:
             self._after(self._history.project)
 
     def undo(self) -> None:
         """Goes one step back, and shows the wall or the room that it changes."""
-        if self._history.undo():
-            self._follow(self._history.project)
+        self._step(self._history.undo, self._history.redo)
 
     def redo(self) -> None:
         """Goes one step forth again, and shows the wall or the room that it changes."""
-        if self._history.redo():
+        self._step(self._history.redo, self._history.undo)
+
+    def _step(self, go: Callable[[], bool], back: Callable[[], bool]) -> None:
+        """Goes one step back or forth, unless that would spoil cut pieces: then it is doubted."""
+        self.let_be()
+        before = self._history.project
+        if not go():
+            return
+        after = self._history.project
+        changes = spoilt(self.site, before, after)
+        if changes:
+            back()
+            self._doubt(changes, lambda: self._take(go))
+        else:
+            self._follow(after)
+
+    def _take(self, go: Callable[[], bool]) -> None:
+        if go():
             self._follow(self._history.project)
+
+    def go_on(self) -> None:
+        """Makes the step that is in doubt."""
+        doubt = self.doubt
+        self.let_be()
+        if doubt is not None:
+            doubt.go_on()
+
+    def let_be(self) -> None:
+        """Leaves the step that is in doubt unmade."""
+        if self.doubt is not None:
+            self.doubt = None
+            self.doubted.emit()
+
+    def _doubt(self, changes: tuple[Change, ...], go_on: Callable[[], None]) -> None:
+        """Leaves a step unmade until the person has chosen."""
+        self.doubt = Doubt(changes, go_on)
+        self.drop_preview()
+        self.doubted.emit()
 
     @property
     def undo_text(self) -> str | None:
@@ -141,12 +190,9 @@ class Desk(QObject):
         self._saved_site = self.site
         self.changed.emit()
 
-    def record_printed(self) -> None:
-        """Notes that the labels of all walls now stand on paper, so that they stay for good."""
-        known = {p.key for p in self.site.printed}
-        labels = [pair for wall in self.results.walls for pair in wall.labels]
-        new = (PrintedLabel(key, label) for key, label in labels if key not in known)
-        self.site = msgspec.structs.replace(self.site, printed=(*self.site.printed, *new))
+    def record(self, site: SiteRecord) -> None:
+        """Puts down what happened on site; undo never takes it back."""
+        self.site = site
         self._after(self.project)
 
     def _follow(self, project: Project) -> None:

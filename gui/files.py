@@ -21,6 +21,7 @@ from gui.outputs import (
     save_output,
     sheets_bytes,
 )
+from gui.site.prints import printed
 
 
 class Files(QObject):
@@ -86,12 +87,11 @@ class Files(QObject):
 
     def print_sheets(self) -> bool:
         """Asks for a file and prints the sheets to it; printed labels then stay for good."""
-        printed = self._export(
-            ".pdf", "filter.pdf", "files.printed", lambda: self._sheets(_today())
-        )
-        if printed:
-            self._desk.record_printed()
-        return printed
+        done = self._export(".pdf", "filter.pdf", "files.printed", lambda: self._sheets(_today()))
+        if done:
+            desk = self._desk
+            desk.record(printed(desk.site, desk.results, _today()))
+        return done
 
     def save_drawing(self) -> bool:
         """Asks for a file and saves the line drawing to it."""

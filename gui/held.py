@@ -29,6 +29,7 @@ from gui.panels.room import RoomForm
 from gui.panels.rules import RulesForm
 from gui.panels.saw import SawForm
 from gui.panels.section import Section
+from gui.panels.since import SinceForm
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
 from gui.sizes import scaled
@@ -49,6 +50,7 @@ _FORMS_OF = {
 }
 
 _OF_THE_WALL = (
+    "since",
     "passing",
     "wall",
     "rules",
@@ -81,6 +83,7 @@ class Held(QScrollArea):
         self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
         self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
+        self.since = SinceForm(desk, words)
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
         self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
@@ -99,6 +102,7 @@ class Held(QScrollArea):
             "measured-stud": self.measured_stud,
             "fixed": fixed,
             "doubled": self.doubled,
+            "since": self.since,
             "wall": self.wall,
             "measured": Section(words.word("heading.measured"), self.measured),
             "fixture": self.fixture,
@@ -165,7 +169,12 @@ class Held(QScrollArea):
             return _OF_THE_ROOM
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
-            meets = self.passing.meets_any
-            return tuple(name for name in _OF_THE_WALL if meets or name != "passing")
+            hidden = self._not_of_this_wall()
+            return tuple(name for name in _OF_THE_WALL if name not in hidden)
         also = ("measured-stud",) if self.measured_stud.shows_held else ()
         return (*_FORMS_OF[thing.kind], *also)
+
+    def _not_of_this_wall(self) -> set[str]:
+        """The forms that have nothing to say of the wall shown."""
+        speak = {"passing": self.passing.meets_any, "since": self.since.stands}
+        return {name for name, has in speak.items() if not has}

@@ -1,4 +1,4 @@
-"""The middle of the window: the sheet of one wall, or the room with its plan."""
+"""The middle of the window: the sheet of one wall, its walk, or the room with its plan."""
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
 from gui.desk import Desk
 from gui.plan.plan import Plan
 from gui.section.section import SectionView
+from gui.site.walk import Walk
 from gui.sketcher.sheet import Sheet
 from gui.theme import Theme
 
@@ -37,8 +38,10 @@ class Middle(QStackedWidget):
         self._desk = desk
         self.sheet = Sheet(desk, theme)
         self.room = RoomView(desk, theme)
-        self.addWidget(self.sheet)
-        self.addWidget(self.room)
+        self.walk = Walk(desk, theme)
+        self.walking = False
+        for page in (self.sheet, self.room, self.walk):
+            self.addWidget(page)
         self.refresh()
 
     @property
@@ -48,7 +51,10 @@ class Middle(QStackedWidget):
 
     def refresh(self) -> None:
         """Shows what the desk looks at; the keys go with it if the paper had them."""
-        wanted: QWidget = self.room if self._desk.letter is None else self.sheet
+        page: QWidget = self.walk if self.walking else self.sheet
+        wanted = self.room if self._desk.letter is None else page
+        if wanted is self.walk:
+            self.walk.refresh()
         if wanted is self.currentWidget():
             return
         had = self.paper.hasFocus()
@@ -60,6 +66,12 @@ class Middle(QStackedWidget):
         """Draws by day or by night."""
         self.sheet.set_theme(theme)
         self.room.set_theme(theme)
+        self.walk.set_theme(theme)
+
+    @property
+    def walks(self) -> bool:
+        """Whether a wall is shown as it is walked."""
+        return self.currentWidget() is self.walk
 
     def fit(self) -> None:
         """Shows the whole of the wall or room."""

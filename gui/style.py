@@ -20,6 +20,13 @@ QLabel#warning {{ color: {warning}; }}
 QLabel#foot {{
     color: {ink}; padding: 3px 10px; background: {panel}; border-top: 1px solid {edge};
 }}
+QFrame#doubt {{ background: {field}; border: none; border-bottom: 2px solid {warning}; }}
+QLabel#walk-name {{ font-size: 16pt; font-weight: 700; }}
+QTableView {{ background: {paper}; border: 1px solid {edge}; outline: none; }}
+QHeaderView {{ background: {panel}; border: none; }}
+QHeaderView::section {{
+    background: {panel}; color: {faint}; border: none; padding: 0 8px; font-weight: 700;
+}}
 QLabel:focus {{ border: 1px solid {chalk}; }}
 QLineEdit, QComboBox {{
     background: {field}; border: 1px solid {edge}; border-radius: 3px; padding: 3px 6px;

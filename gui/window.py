@@ -25,6 +25,7 @@ from gui.held import Held
 from gui.menus import Menus
 from gui.middle import Middle
 from gui.pace import Pace
+from gui.site.doubt_bar import DoubtBar
 from gui.sizes import scaled
 from gui.style import palette, style_sheet
 from gui.theme import Theme
@@ -75,8 +76,16 @@ class Window(QMainWindow):
         column.addWidget(split, 1)
         column.addWidget(self.foot)
         self.setCentralWidget(whole)
-        more = {"quit": self.close, "night": self._turn_night, "about": self.about}
+        more = {
+            "quit": self.close,
+            "night": self._turn_night,
+            "about": self.about,
+            "walk": self._turn_walking,
+        }
         self.menus = Menus(self.menuBar(), self.desk, self.files, self.middle, more)
+        self.middle.walk.left.connect(self.menus.actions["action.walk"].trigger)
+        self.doubt = DoubtBar(self.desk)
+        column.insertWidget(0, self.doubt)
         self.walls.add.clicked.connect(self.menus.actions["action.add-wall"].trigger)
         self._title()
 
@@ -127,6 +136,16 @@ class Window(QMainWindow):
     def _turn_night(self) -> None:
         self.set_theme(Theme.day() if self.theme.dark else Theme.night())
 
+    def _turn_walking(self) -> None:
+        self.middle.walking = not self.middle.walking
+        self.menus.actions["action.walk"].setChecked(self.middle.walking)
+        self._show_middle()
+
+    def _show_middle(self) -> None:
+        """Shows what is looked at; what is held needs no forms while the site is walked."""
+        self.middle.refresh()
+        self.held.setVisible(not self.middle.walks)
+
     def _on_changed(self) -> None:
         if self.desk.project.system is not self._system:
             # Other words: every label is made anew.
@@ -134,7 +153,7 @@ class Window(QMainWindow):
             self.set_theme(self.theme)
         # What can be pressed next has to be right at once; the rest may come a little later.
         self.menus.refresh()
-        self.middle.refresh()
+        self._show_middle()
         self.walls.refresh()
         self.setWindowModified(not self.desk.is_clean)
         self._pace.ask()

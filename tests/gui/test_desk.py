@@ -9,6 +9,7 @@ from core.model import Project, SiteRecord
 from core.storage import Document
 from gui.desk import Desk
 from gui.edits import add_wall, delete, delete_wall, move_opening, set_habits
+from gui.site.prints import printed
 from loft import BOX, DOOR, INCH, STUD, desk_of, loft
 
 
@@ -195,7 +196,7 @@ def test_saving_makes_it_clean(desk: Desk) -> None:
 
 
 def test_printed_labels_stay_when_studs_come_and_go(desk: Desk) -> None:
-    desk.record_printed()
+    desk.record(printed(desk.site, desk.results, "2026-03-01"))
     before = dict(desk.results.wall("B").labels)
     assert not desk.is_clean
     desk.commit("delete", delete(loft(), "B", "B/layout/1"))
@@ -208,13 +209,13 @@ def test_printed_labels_stay_when_studs_come_and_go(desk: Desk) -> None:
 
 def test_undo_never_takes_back_what_was_printed(desk: Desk) -> None:
     desk.commit("move", moved(68))
-    desk.record_printed()
-    printed = desk.site.printed
-    assert printed
+    desk.record(printed(desk.site, desk.results, "2026-03-01"))
+    labels = desk.site.printed
+    assert labels
     desk.undo()
-    assert desk.site.printed == printed
-    desk.record_printed()
-    assert set(printed) <= set(desk.site.printed)
+    assert desk.site.printed == labels
+    desk.record(printed(desk.site, desk.results, "2026-03-01"))
+    assert set(labels) <= set(desk.site.printed)
     assert len({p.label for p in desk.site.printed}) == len(desk.site.printed)
 
 

@@ -86,6 +86,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             "zoom-in",
             "zoom-out",
             "show-room",
+            "walk",
             "night",
             "about",
         ),
