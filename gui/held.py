@@ -9,6 +9,7 @@ from gui.figure import Figure
 from gui.numbers import numbers_of, workings_of
 from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
+from gui.panels.cut_view import CutView
 from gui.panels.doubled import DoubledForm
 from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
@@ -73,6 +74,7 @@ class Held(QScrollArea):
         self._desk = desk
         words = desk.wording
         self.numbers = NumbersView(words, self._explained)
+        self.cut = CutView(desk)
         self.cautions = Cautions(desk)
         self.standing = Cautions(desk, "severity.standing")
         fixed = Form(desk, words)
@@ -128,7 +130,7 @@ class Held(QScrollArea):
         column = QVBoxLayout(inside)
         column.setContentsMargins(16, 14, 16, 16)
         column.setSpacing(12)
-        parts = (self.numbers, self.cautions, *self._forms.values(), self.standing)
+        parts = (self.numbers, self.cut, self.cautions, *self._forms.values(), self.standing)
         for part in parts:
             column.addWidget(part)
         column.addStretch(1)
@@ -151,6 +153,7 @@ class Held(QScrollArea):
         self.numbers.setVisible(result is not None)
         if result is not None:
             self.numbers.show_numbers(numbers_of(result, self._desk.held, self._desk.wording))
+        self.cut.refresh()
         self.cautions.show_cautions(grave_first(result.cautions) if result else ())
         held = self._desk.held is not None
         self.standing.show_cautions(() if held else self._desk.results.cautions)

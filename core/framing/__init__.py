@@ -4,6 +4,7 @@ from core.framing.backing import Unbacked
 from core.framing.bending import topside, underside
 from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
+from core.framing.cut_end import CutEnd, cut_ends
 from core.framing.cutting_order import cutting_order, saw_settings
 from core.framing.fit import Fit, fit, header_rise
 from core.framing.fitted import Tried, reaches_plates
@@ -43,6 +44,7 @@ __all__ = [
     "BoardEdge",
     "Clash",
     "Crossing",
+    "CutEnd",
     "Edge",
     "Facet",
     "Fit",
@@ -77,6 +79,7 @@ __all__ = [
     "bare_marks",
     "board_edges",
     "box_workings",
+    "cut_ends",
     "cut_workings",
     "cutting_order",
     "degrees",

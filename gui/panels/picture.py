@@ -14,11 +14,14 @@ _MM_PER_INCH = 25.4
 
 
 class Picture(QWidget):
-    """A drawing made for the view that it is painted at, in the middle of its own width."""
+    """A drawing made for the view that it is painted at, in the middle of its own width.
 
-    def __init__(self, name: str, scale: float) -> None:
+    One that is not `centred` stands at the left.
+    """
+
+    def __init__(self, name: str, scale: float, *, centred: bool = True) -> None:
         super().__init__()
-        self._scale = scale
+        self._scale, self._centred = scale, centred
         self._drawing: Drawing = ()
         self.setAccessibleName(name)
 
@@ -43,13 +46,13 @@ class Picture(QWidget):
         return QSize(round((right - left) * each) + 4, round((top - bottom) * each) + 4)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
-        """Paints the drawing in the middle."""
+        """Paints the drawing in its place."""
         super().paintEvent(event)
         if not self._drawing:
             return
         left, bottom, right, top = extent(self._drawing, self._scale)
         each = self._scale * self._density
-        x = self.width() / 2 - each * (left + right) / 2
+        x = self.width() / 2 - each * (left + right) / 2 if self._centred else 2 - each * left
         y = self.height() / 2 + each * (bottom + top) / 2
         painter = QPainter(self)
         paint(painter, self._drawing, Camera(each, x, y), Ink(self._theme, self._density))
