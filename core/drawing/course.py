@@ -5,7 +5,7 @@ from functools import cached_property
 
 import msgspec
 
-from core.drawing.crowd import Quad
+from core.drawing.crowd import Quad, Shape, shape
 from core.drawing.elements import XY
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
@@ -67,18 +67,18 @@ class Lane(msgspec.Struct, frozen=True, dict=True):
         )
         return cls(course, place, *map(view.model, sizes))
 
-    def shapes(self, lift: float) -> tuple[Quad, Quad]:
+    def shapes(self, lift: float) -> tuple[Shape, Shape]:
         """The rectangles of the figure and of its leader where it is lifted so far, mm."""
         return self._low if lift == 0.0 else self._lifted(lift)
 
     @cached_property
-    def _low(self) -> tuple[Quad, Quad]:
+    def _low(self) -> tuple[Shape, Shape]:
         return self._lifted(0.0)
 
-    def _lifted(self, lift: float) -> tuple[Quad, Quad]:
+    def _lifted(self, lift: float) -> tuple[Shape, Shape]:
         foot = self.foot + lift
         figure = self._strip(self.half, foot, foot + self.wide)
-        return figure, self._strip(self.thin, self.far, foot)
+        return shape(figure), shape(self._strip(self.thin, self.far, foot))
 
     def _strip(self, aside: float, low: float, high: float) -> Quad:
         left, right, bend = self.place - aside, self.place + aside, self.course.bend

@@ -9,6 +9,9 @@ from core.drawing.placing import Rect, bounds
 Quad = tuple[XY, XY, XY, XY]
 """The corners of a rectangle at any angle, in their order around it."""
 
+Shape = tuple[Rect, Quad]
+"""A rectangle at any angle, and the upright one around it, which is asked first."""
+
 MOST = 40
 """How often a figure is lifted a step farther before it stays where it would stand alone."""
 
@@ -26,20 +29,27 @@ def apart(one: Quad, other: Quad) -> bool:
     return False
 
 
+def shape(quad: Quad) -> Shape:
+    """A rectangle at any angle with the upright one around it."""
+    return bounds(quad), quad
+
+
 class Crowd:
     """What stands over each plate of a wall: tapes, figures, and the leaders to them."""
 
     def __init__(self) -> None:
         """Nothing over any plate."""
-        self._solid: dict[str, list[tuple[Rect, Quad]]] = {}
-        self._leaders: dict[str, list[tuple[Rect, Quad]]] = {}
+        self._solid: dict[str, list[Shape]] = {}
+        self._leaders: dict[str, list[Shape]] = {}
         self._reach: dict[str, Rect] = {}
 
-    def add(self, plate: str, shape: Quad) -> None:
+    def add(self, plate: str, shape: Shape) -> None:
         """Keep a tape or a figure over a plate clear of what stands over the others."""
         self._put(self._solid, plate, shape)
 
-    def lift(self, plate: str, shapes: Callable[[float], tuple[Quad, Quad]], step: float) -> float:
+    def lift(
+        self, plate: str, shapes: Callable[[float], tuple[Shape, Shape]], step: float
+    ) -> float:
         """How far a figure has to be lifted to be read; `shapes` gives figure and leader by that.
 
         It keeps off everything over other plates, and its leader off figures and tapes there; where
@@ -60,30 +70,29 @@ class Crowd:
         found = next(free, 0.0)
         return self._settle(plate, shapes(found), found)
 
-    def _settle(self, plate: str, shapes: tuple[Quad, Quad], lift: float) -> float:
+    def _settle(self, plate: str, shapes: tuple[Shape, Shape], lift: float) -> float:
         figure, leader = shapes
         self._put(self._solid, plate, figure)
         self._put(self._leaders, plate, leader)
         return lift
 
-    def _put(self, kept: dict[str, list[tuple[Rect, Quad]]], plate: str, shape: Quad) -> None:
-        rect = bounds(shape)
-        kept.setdefault(plate, []).append((rect, shape))
-        self._reach[plate] = _around(self._reach.get(plate, rect), rect)
+    def _put(self, kept: dict[str, list[Shape]], plate: str, shape: Shape) -> None:
+        kept.setdefault(plate, []).append(shape)
+        self._reach[plate] = _around(self._reach.get(plate, shape[0]), shape[0])
 
-    def _alone(self, plate: str, shapes: tuple[Quad, Quad]) -> bool:
+    def _alone(self, plate: str, shapes: tuple[Shape, Shape]) -> bool:
         """Whether a figure and its leader are out of reach of all over other plates: most are."""
-        own = bounds((*shapes[0], *shapes[1]))
+        own = _around(shapes[0][0], shapes[1][0])
         return all(_beside(own, rect) for other, rect in self._reach.items() if other != plate)
 
 
-def _others(kept: dict[str, list[tuple[Rect, Quad]]], plate: str) -> tuple[tuple[Rect, Quad], ...]:
+def _others(kept: dict[str, list[Shape]], plate: str) -> tuple[Shape, ...]:
     return tuple(shape for other, shapes in kept.items() if other != plate for shape in shapes)
 
 
-def _clear(shape: Quad, others: tuple[tuple[Rect, Quad], ...]) -> bool:
-    own = bounds(shape)
-    return all(_beside(own, rect) or apart(shape, other) for rect, other in others)
+def _clear(shape: Shape, others: tuple[Shape, ...]) -> bool:
+    own, quad = shape
+    return all(_beside(own, rect) or apart(quad, other) for rect, other in others)
 
 
 def _beside(one: Rect, other: Rect) -> bool:

@@ -11,6 +11,9 @@ from core.drawing.pen import Pen
 
 XY = tuple[float, float]
 
+# Elements are looked up on every frame of a drag: each reckons its hash once. They hold numbers,
+# texts and pens only, so the collector of cycles has no business with them.
+
 
 class Align(enum.Enum):
     """Which point of a text stands at its place, along its line of writing."""
@@ -20,7 +23,7 @@ class Align(enum.Enum):
     END = "end"
 
 
-class Stroke(msgspec.Struct, frozen=True):
+class Stroke(msgspec.Struct, frozen=True, cache_hash=True, gc=False):
     """A line through points, closed to an outline or open."""
 
     points: tuple[XY, ...]
@@ -29,7 +32,7 @@ class Stroke(msgspec.Struct, frozen=True):
     closed: bool = False
 
 
-class Fill(msgspec.Struct, frozen=True):
+class Fill(msgspec.Struct, frozen=True, cache_hash=True, gc=False):
     """A filled outline without an edge of its own."""
 
     outline: tuple[XY, ...]
@@ -37,7 +40,7 @@ class Fill(msgspec.Struct, frozen=True):
     key: str = ""
 
 
-class Text(msgspec.Struct, frozen=True):
+class Text(msgspec.Struct, frozen=True, cache_hash=True, gc=False):
     """A line of text whose letters stand on the line through `at`.
 
     `size` is the font size in mm on paper, `angle` the direction of writing in radians from the
@@ -57,7 +60,7 @@ class Text(msgspec.Struct, frozen=True):
     middle: bool = False
 
 
-class Dimension(msgspec.Struct, frozen=True):
+class Dimension(msgspec.Struct, frozen=True, cache_hash=True, gc=False):
     """The distance from `start` to `end`, shown on a line `aside` mm (model) to its left.
 
     `text` is what is written; the measure itself is the exact distance between the points.

@@ -45,7 +45,7 @@ def elevation(
         drawing += _under_tapes(result, view, wording, kept)
         drawing += tapes.top_tapes(frame, line, result.marks, view, wording, kept)
     if Show.DIMENSIONS in view.shows:
-        below = marks_reach(result, view, wording)
+        below = marks_reach(result, view, wording, kept)
         drawing += strings.strings(result.wall.run, line, frame, below, view, wording)
     return tuple(drawing)
 
@@ -65,12 +65,15 @@ def _rafters(result: WallResult) -> tuple[Segment, ...]:
     return () if near is None or foot is None else below(foot[0], near)
 
 
-def marks_reach(result: WallResult, view: View, wording: Wording) -> float:
+def marks_reach(
+    result: WallResult, view: View, wording: Wording, kept: Kept | None = None
+) -> float:
     """How far the sole plate's tape and figures reach below the floor, mm on paper."""
     if Show.TAPES not in view.shows:
         return 0.0
-    texts = [f"{wording.length(m.along)} {m.letter}" for m in sole_marks(result)]
-    return strings.figures_reach(texts, view) - measured.lowest(result.wall) * view.scale
+    kept = kept or Kept()
+    texts = [kept.of(tapes.figure, m.along, m.letter, True, wording) for m in sole_marks(result)]
+    return strings.figures_reach(texts, view, kept) - measured.lowest(result.wall) * view.scale
 
 
 def sole_marks(result: WallResult) -> list[Mark]:

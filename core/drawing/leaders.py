@@ -1,7 +1,8 @@
 """Labels that stand away from a crowded member, with a leader to a dot on it."""
 
 import math
-from collections.abc import Iterator
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable, Iterator
 
 import msgspec
 
@@ -43,8 +44,22 @@ class _Seat(msgspec.Struct, frozen=True):
     end: XY
 
 
+class Uprights:
+    """The standing timber of a wall, all of which is on the ground, to be asked for neighbours."""
+
+    def __init__(self, members: Iterable[Member]) -> None:
+        """The members in any order."""
+        self._members = sorted(members, key=lambda m: m.left)
+        self._lefts = [m.left for m in self._members]
+
+    def near(self, member: Member, reach: float) -> tuple[Member, ...]:
+        """The members that begin no farther than `reach` from a member, from left to right."""
+        first = bisect_left(self._lefts, member.left - reach)
+        return tuple(self._members[first : bisect_right(self._lefts, member.right + reach)])
+
+
 def led_text(
-    member: Member, label: str, line: RoofLine, view: View, ground: Ground
+    member: Member, label: str, line: RoofLine, view: View, ground: Ground, uprights: Uprights
 ) -> tuple[Element, ...]:
     """A label away from its member, with a leader to a dot on it that crosses no writing.
 
@@ -53,7 +68,9 @@ def led_text(
     kept = ground.kept
     width = kept.of(_width, label, view)
     reach = view.model(_AWAY[-1]) + width
-    sides = tuple(_side(member, way, reach, ground) for way in (1.0, -1.0))
+    if kept.of(_hemmed, member, width, view, uprights.near(member, reach)):
+        return ()
+    sides = _sides(member, reach, ground)
     seat = kept.of(_seat, member, width, line, view, sides)
     if seat is None:
         return ()
@@ -80,13 +97,41 @@ def _middle(member: Member) -> float:
     return (member.left + member.right) / 2
 
 
-def _side(member: Member, way: float, reach: float, ground: Ground) -> _Side:
-    """What stands beside a member, from its middle on."""
-    middle, edge = _middle(member), member.right if way > 0 else member.left
-    far = edge + way * reach
+def _hemmed(member: Member, width: float, view: View, near: tuple[Member, ...]) -> bool:
+    """Whether members at least as high stand so close on either side that no label goes between.
+
+    Most crowded ones are: seen at a glance, it spares the search.
+    """
+    height = view.model(cap_height(view.size) + 2 * GAP)
+    span = max(member.edges[:2]) - height
+    low, high = member.bottom + min(_SHARES) * span, member.bottom + max(_SHARES) * span + height
+    walls = [m for m in near if m.bottom <= low and m.top >= high]
+    right = [(m.left - member.right, m.right - member.right) for m in walls]
+    left = [(member.left - m.right, member.left - m.left) for m in reversed(walls)]
+    return all(_closed(side, width, view.model(_AWAY[-1])) for side in (right, left))
+
+
+def _closed(walls: list[tuple[float, float]], width: float, most: float) -> bool:
+    """Whether no gap that begins at most so far off has the width; walls from near to far."""
+    clear = 0.0
+    for start, end in walls:
+        if start >= 0.0:
+            if start - clear >= width - 1e-6:
+                return False
+            clear = max(clear, end)
+    return clear > most
+
+
+def _sides(member: Member, reach: float, ground: Ground) -> tuple[_Side, _Side]:
+    """What stands to the right and to the left of a member, and over and under it."""
     top = member.bottom + max(member.edges[:2])
-    beside = (min(middle, far), member.bottom, max(middle, far), top)
-    return _Side(way, edge, ground.near(beside), ground.writing_near(beside))
+    around = (member.left - reach, member.bottom, member.right + reach, top)
+    near, writing, middle = ground.near(around), ground.writing_near(around), _middle(member)
+    beyond = [
+        (tuple(r for r in near if r[2] > middle), tuple(r for r in writing if r[2] > middle)),
+        (tuple(r for r in near if r[0] < middle), tuple(r for r in writing if r[0] < middle)),
+    ]
+    return _Side(1.0, member.right, *beyond[0]), _Side(-1.0, member.left, *beyond[1])
 
 
 def _seat(

@@ -5,10 +5,10 @@ import math
 import msgspec
 
 from core.drawing.elements import XY, Drawing, Element, Text
-from core.drawing.leaders import GAP, led_text
+from core.drawing.leaders import GAP, Uprights, led_text
 from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect
-from core.drawing.sliding import in_the_way, is_free
+from core.drawing.sliding import first_free, in_the_way
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import Show, View
 from core.framing import Frame, Member, Role
@@ -47,8 +47,10 @@ def upright_texts(
             texts = _texts(member, (label, length), frame.near, view, ground)
             crowded += [] if texts else [member]
             drawing += texts
-    for member in crowded if Show.LABELS in view.shows else []:
-        drawing += led_text(member, labels[member.key], frame.near, view, ground)
+    if Show.LABELS in view.shows:
+        uprights = Uprights(m for m in frame.members if not m.lies)
+        for member in crowded:
+            drawing += led_text(member, labels[member.key], frame.near, view, ground, uprights)
     return tuple(drawing)
 
 
@@ -117,18 +119,16 @@ def _seat(
         for left in _lefts(member, height, gap)
     ]
     for choice, width in enumerate(widths):
-        ways = [
-            (rect, in_the_way(rect, _UPWARD, near), foot, room - width - gap)
-            for (low, high), foot, room in sides
-            for rect in [(low, member.bottom, high, member.bottom + width)]
-        ]
-        rise, highest = 2 * gap, max(most for *_, most in ways)
-        while rise <= highest:
-            for rect, shut, foot, most in ways:
-                if rise <= most and is_free(rise, shut):
-                    taken = (rect[0], rect[1] + rise, rect[2], rect[3] + rise)
-                    return Seat(choice, (foot, member.bottom + rise), taken)
-            rise += (width + gap) / 2
+        step, found = (width + gap) / 2, []
+        for (low, high), foot, room in sides:
+            shut = in_the_way((low, member.bottom, high, member.bottom + width), _UPWARD, near)
+            count = math.floor((room - width - 3 * gap) / step) + 1
+            if (n := first_free(2 * gap, step, count, shut)) is not None:
+                found.append((n, foot, low, high))
+        if found:
+            n, foot, low, high = min(found, key=lambda place: place[0])
+            bottom = member.bottom + 2 * gap + n * step
+            return Seat(choice, (foot, bottom), (low, bottom, high, bottom + width))
     return None
 
 

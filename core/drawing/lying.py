@@ -1,7 +1,6 @@
 """Labels of the timber that lies: headers, sills and plates, the sole plate's at its tape."""
 
 import math
-from collections.abc import Iterator
 
 import msgspec
 
@@ -10,7 +9,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Text
 from core.drawing.leaders import GAP
 from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect
-from core.drawing.sliding import in_the_way, is_free
+from core.drawing.sliding import Stretch, first_free, in_the_way
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Member, Role, keys, topside, underside
@@ -177,9 +176,9 @@ def _seat(
     for narrow, width in zip((False, True), widths, strict=True):
         half = width / 2 + view.model(GAP)
         shut = in_the_way(_rect(bed, width, 0.0, view), way, near)
-        for along in _from_the_middle(bed.length, half, view.model(_STEP)):
-            if is_free(along, shut):
-                return _Seat(narrow, along, _rect(bed, width, along, view))
+        along = _from_the_middle(bed.length, half, view.model(_STEP), shut)
+        if along is not None:
+            return _Seat(narrow, along, _rect(bed, width, along, view))
     return None
 
 
@@ -189,8 +188,11 @@ def _written(key: str, label: str, bed: _Bed, seat: _Seat, view: View) -> Drawin
     return (msgspec.structs.replace(text, middle=True),)
 
 
-def _from_the_middle(length: float, half: float, step: float) -> Iterator[float]:
-    """Places on a member, by turns to either side of its middle, `half` or more from its ends."""
-    for n in range(math.floor((length / 2 - half) / step) + 1):
-        yield length / 2 + n * step
-        yield length / 2 - n * step
+def _from_the_middle(length: float, half: float, step: float, shut: list[Stretch]) -> float | None:
+    """The free place nearest to a member's middle on either side, `half` or more from its ends."""
+    middle, count = length / 2, math.floor((length / 2 - half) / step) + 1
+    free = [
+        (n, by) for by in (step, -step) if (n := first_free(middle, by, count, shut)) is not None
+    ]
+    n, by = min(free, key=lambda found: found[0], default=(None, step))
+    return None if n is None else middle + n * by

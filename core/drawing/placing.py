@@ -33,9 +33,11 @@ class Taken:
         found = [
             other
             for column in columns
-            for other in self._kept.get(column, ())
+            if column in self._kept
+            for other in self._kept[column]
             if left < other[2] and right > other[0] and bottom < other[3] and top > other[1]
         ]
+        # What lies in several columns is met in each of them.
         return tuple(found) if len(columns) == 1 else tuple(dict.fromkeys(found))
 
     def _columns(self, rect: Rect) -> range:

@@ -4,6 +4,7 @@ All searches for room on a drawing are such slides: a text up a stud, a label aw
 along a plate. What stands in the way is reckoned once for a slide, not for each place tried.
 """
 
+import math
 from collections.abc import Iterable
 
 from core.drawing.placing import Rect
@@ -45,6 +46,22 @@ def is_free(place: float, stretches: Iterable[Stretch]) -> bool:
         if start < place < end:
             return False
     return True
+
+
+def first_free(start: float, step: float, count: int, stretches: Iterable[Stretch]) -> int | None:
+    """The number of the first free one of `count` places from `start` on, each a step farther.
+
+    The step may lead back. What is in the way is passed in one go, not place by place.
+
+    >>> first_free(0.0, 2.0, 5, [(3.0, 6.0), (-1.0, 1.0)]), first_free(0.0, -2.0, 2, [(-3.0, 1.0)])
+    (1, None)
+    """
+    way, n = math.copysign(1.0, step), 0
+    ahead = stretches if way > 0.0 else ((-end, -start) for start, end in stretches)
+    for low, high in sorted(ahead):
+        while n < count and low < way * (start + n * step) < high:
+            n = max(n + 1, math.floor((high - way * start) / abs(step)))
+    return n if n < count else None
 
 
 def _met(low: float, high: float, other_low: float, other_high: float, way: float) -> Stretch:

@@ -3,7 +3,7 @@
 import math
 
 from core.drawing.course import BAND, FOOT, LEAD, OFF, Course, Lane
-from core.drawing.crowd import Crowd, Quad
+from core.drawing.crowd import Crowd, Quad, shape
 from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
@@ -77,20 +77,23 @@ def top_tapes(
     marked; beyond a purlin another one begins. Where a figure would meet what stands over another
     plate it is lifted along its own way.
     """
+    kept = kept or Kept()
     runs: dict[str, list[Member]] = {}
     for plate in frame.members:
         if plate.role is Role.TOP_PLATE:
             runs.setdefault(keys.stretch(plate.key), []).append(plate)
-    marked = {key: [m for m in marks if keys.stretch(m.plate) == key] for key in runs}
+    marked: dict[str, list[Mark]] = {key: [] for key in runs}
+    for mark in marks:
+        marked.get(kept.of(keys.stretch, mark.plate), []).append(mark)
     unders = {
         key: tuple(corner for piece in pieces for corner in underside(piece))
         for key, pieces in runs.items()
         if marked[key]
     }
     courses = {key: _over(under, line, view) for key, under in unders.items()}
-    crowd, kept = Crowd(), kept or Kept()
+    crowd = Crowd()
     for key, course in courses.items():
-        crowd.add(key, _band(course, view))
+        crowd.add(key, shape(_band(course, view)))
     drawing: list[Element] = []
     for key, course in courses.items():
         left, right = unders[key][0][0], unders[key][-1][0]
@@ -147,7 +150,7 @@ def _tape(
     in_order = sorted(marks, key=lambda m: m[1])
     plate = keys.stretch(marks[0][0].plate) if marks else ""
     for (mark, along), place in zip(in_order, _places(course, in_order, view), strict=True):
-        text = kept.of(_figure, course, mark.along, mark.letter, wording)
+        text = kept.of(figure, mark.along, mark.letter, _turned(course), wording)
         lift = 0.0
         if crowd is not None:
             lane = kept.of(Lane.of, course, place, text, view)
@@ -179,10 +182,10 @@ def _turned(course: Course) -> bool:
     return not 1e-9 - math.pi / 2 <= course.outward <= math.pi / 2 + 1e-9
 
 
-def _figure(course: Course, along: float, letter: str, wording: Wording) -> str:
+def figure(along: float, letter: str, turned: bool, wording: Wording) -> str:
     """A mark's running figure and its letter, which stands next to the tape."""
-    figure = (wording.length(along), letter)
-    return " ".join(figure if _turned(course) else reversed(figure))
+    written = wording.length(along)
+    return f"{written} {letter}" if turned else f"{letter} {written}"
 
 
 def _mark(

@@ -12,6 +12,7 @@ from core.framing import keys
 from core.framing.bending import underside
 from core.framing.cuts import foot_facet, stud_facet
 from core.framing.member import SQUARE_WITHIN, XY, Facet, Member, Role
+from core.kept import Kept
 from core.model import MeasuredStud, Wall
 from core.roof import Segment
 from core.roof.measured import difference_at
@@ -34,7 +35,9 @@ class Tried(msgspec.Struct, frozen=True):
         return self.length - self.worked
 
 
-def fitted(wall: Wall, members: tuple[Member, ...]) -> tuple[tuple[Member, ...], tuple[Tried, ...]]:
+def fitted(
+    wall: Wall, members: tuple[Member, ...], kept: Kept
+) -> tuple[tuple[Member, ...], tuple[Tried, ...]]:
     """The members with their lengths fitted, and the studs that were measured.
 
     All are short of the plates by the stated fit. Under a top plate that holds test studs, each
@@ -42,7 +45,9 @@ def fitted(wall: Wall, members: tuple[Member, ...]) -> tuple[tuple[Member, ...],
     them by the nearer one's. A measured stud has the measured length itself.
     """
     gap = wall.fit.mm if wall.fit is not None else 0.0
-    reaching = [raised(m, -gap) for m in members if reaches_plates(m)]
+    if gap == 0.0 and not wall.measured_studs:
+        return members, ()
+    reaching = [kept.of(raised, m, -gap) for m in members if reaches_plates(m)]
     if not wall.measured_studs:
         cut = {m.key: m for m in reaching}
         return tuple(cut.get(m.key, m) for m in members), ()

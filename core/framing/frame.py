@@ -21,6 +21,7 @@ from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_pl
 from core.framing.sharing import without_shared
 from core.framing.soles import sole_plates
 from core.framing.sticks import standing
+from core.kept import Kept
 from core.model import Opening, PlateRules, Wall
 from core.roof import RoofLine
 
@@ -70,22 +71,25 @@ def frame_wall(
     far: RoofLine,
     around: Surroundings = _ALONE,
     rules: PlateRules = NO_RULES,
+    kept: Kept | None = None,
 ) -> Frame:
     """The frame of `wall` under its roof lines over face A and the far face.
 
     Openings that do not fit are left unframed and the studs run on as if they were not there, so
     that nothing is drawn that cannot be built. Plates are whole: purlins and stock divide them.
+    Sticks are taken from what is `kept` of earlier frames where they are the same.
     """
+    kept = kept or Kept()
     near, far = slipped(wall, near), slipped(wall, far)
     sections = plate_sections(wall, near)
     near, far = nailed_under(wall, near, far)
     over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    ends, low_ends = _ends(wall, over)
-    whole = [m for f in extents for m in timber_around(wall, f.opening, over)]
+    ends, low_ends = _ends(wall, over, kept)
+    whole = [m for f in extents for m in timber_around(wall, f.opening, over, kept)]
     fixed = without_shared(ends, whole)
-    studs, no_room, low = _studs(wall, over, extents)
+    studs, no_room, low = _studs(wall, over, extents, kept)
     spans = tuple((f.left, f.right) for f in extents)
     seconds, crowded = doubles(wall, (*ends, *fixed, *studs), spans, over)
     upright = (*ends, *fixed, *studs, *seconds)
@@ -93,9 +97,9 @@ def frame_wall(
     standing_members = sorted((*upright, *met), key=lambda m: (m.left, m.bottom))
     soles = sole_plates(wall, doorways(extents))
     members = (*standing_members, *top_plates(wall, near, far, rules), *soles)
-    straight = tuple(m if m.lies else one_cut(m) for m in members)
+    straight = tuple(m if m.lies else kept.of(one_cut, m) for m in members)
     short, under = stopped(straight, around.purlins)
-    cut, tried = fitted(wall, short)
+    cut, tried = fitted(wall, short, kept)
     nailed = nailed_in(wall, around, over, near, cut)
     members = (*cut, *nailed.members)
     no_room, low = (*no_room, *crowded), (*low_ends, *low)
@@ -123,12 +127,12 @@ def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
     return tuple(placed)
 
 
-def _ends(wall: Wall, over: Over) -> tuple[list[Member], list[str]]:
+def _ends(wall: Wall, over: Over, kept: Kept) -> tuple[list[Member], list[str]]:
     on = foot(wall)
     made, low = [], []
     for side, left in end_lefts(wall):
         key = keys.end(wall.letter, side)
-        member = standing(key, Role.STUD, wall.stud, left, on, over)
+        member = kept.of(standing, key, Role.STUD, wall.stud, left, on, over)
         if member is None:
             low.append(key)
         else:
@@ -137,7 +141,7 @@ def _ends(wall: Wall, over: Over) -> tuple[list[Member], list[str]]:
 
 
 def _studs(
-    wall: Wall, over: Over, extents: tuple[Framed, ...]
+    wall: Wall, over: Over, extents: tuple[Framed, ...], kept: Kept
 ) -> tuple[list[Member], tuple[str, ...], tuple[str, ...]]:
     """Studs and cripples at the wanted places; then the keys with no room, and those too low."""
     on = foot(wall)
@@ -147,10 +151,10 @@ def _studs(
     for place in _by_the_rules(wall, extents):
         inside = _opening_at(place, wall, extents)
         if inside is None:
-            stud = standing(place.key, Role.STUD, wall.stud, place.left, on, over)
+            stud = kept.of(standing, place.key, Role.STUD, wall.stud, place.left, on, over)
             pieces: tuple[Member, ...] = () if stud is None else (stud,)
         else:
-            pieces = cripples(wall, inside, place, over)
+            pieces = cripples(wall, inside, place, over, kept)
             if not pieces:
                 no_room += [place.key] if place.stated else []
                 continue

@@ -9,6 +9,7 @@ from core.framing.header_build import spacers
 from core.framing.layout import CLEAR, Place
 from core.framing.member import Member, Role
 from core.framing.sticks import flat_line, lying, standing
+from core.kept import Kept
 from core.model import Header, HeaderKind, Opening, Side, Wall
 from core.roof import RoofLine
 
@@ -48,13 +49,13 @@ def doorways(frames: tuple[Framed, ...]) -> tuple[tuple[float, float], ...]:
     return tuple((o.left.mm, o.left.mm + o.width.mm) for o in stated)
 
 
-def around(wall: Wall, opening: Opening, over: Over) -> tuple[Member, ...]:
+def around(wall: Wall, opening: Opening, over: Over, kept: Kept) -> tuple[Member, ...]:
     """Kings, trimmers, header and sill of an opening that fits, from left to right."""
-    sides = [_side(wall, opening, side, over) for side in (Side.LEFT, Side.RIGHT)]
+    sides = [_side(wall, opening, side, over, kept) for side in (Side.LEFT, Side.RIGHT)]
     return (*sides[0], *_header(wall, opening), *_sill(wall, opening), *sides[1])
 
 
-def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Member, ...]:
+def cripples(wall: Wall, frame: Framed, place: Place, over: Over, kept: Kept) -> tuple[Member, ...]:
     """The cripples that keep the layout at a place within an opening: above it, and below a sill.
 
     One stands above the header where the header reaches under its whole thickness, one below the
@@ -68,12 +69,14 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over) -> tuple[Membe
         place.left, thickness, frame.left + thickness, frame.right - thickness
     ):
         key = keys.cripple(wall.letter, opening.id, "above", place.cause)
-        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, frame.header_top, over))
+        on = frame.header_top
+        made.append(kept.of(standing, key, Role.CRIPPLE, wall.stud, place.left, on, over))
     right = opening.left.mm + opening.width.mm
     if frame.sill_bottom is not None and _within(place.left, thickness, opening.left.mm, right):
         key = keys.cripple(wall.letter, opening.id, "below", place.cause)
         top = flat_line(frame.sill_bottom, wall.run)
-        made.append(standing(key, Role.CRIPPLE, wall.stud, place.left, foot(wall), (top, top)))
+        under = (top, top)
+        made.append(kept.of(standing, key, Role.CRIPPLE, wall.stud, place.left, foot(wall), under))
     return tuple(_as_block(m, thickness) for m in made if m and m.short_point >= SHORTEST - CLEAR)
 
 
@@ -88,7 +91,7 @@ def _within(left: float, thickness: float, low: float, high: float) -> bool:
     return left >= low - CLEAR and left + thickness <= high + CLEAR
 
 
-def _side(wall: Wall, opening: Opening, side: Side, over: Over) -> tuple[Member, ...]:
+def _side(wall: Wall, opening: Opening, side: Side, over: Over, kept: Kept) -> tuple[Member, ...]:
     """The king and the trimmer of one side, the outer one first on the left, last on the right."""
     thickness, on = wall.stud.thickness.mm, foot(wall)
     edge = opening.left.mm if side is Side.LEFT else opening.left.mm + opening.width.mm
@@ -98,8 +101,10 @@ def _side(wall: Wall, opening: Opening, side: Side, over: Over) -> tuple[Member,
     king_key = keys.beside(wall.letter, opening.id, "king", side)
     trimmer_key = keys.beside(wall.letter, opening.id, "trimmer", side)
     king_left = trimmer_left + outward * thickness
-    king = standing(king_key, Role.KING, wall.stud, king_left, on, over)
-    trimmer = standing(trimmer_key, Role.TRIMMER, wall.stud, trimmer_left, on, (head, head))
+    king = kept.of(standing, king_key, Role.KING, wall.stud, king_left, on, over)
+    trimmer = kept.of(
+        standing, trimmer_key, Role.TRIMMER, wall.stud, trimmer_left, on, (head, head)
+    )
     pair = (king, trimmer) if side is Side.LEFT else (trimmer, king)
     return tuple(member for member in pair if member is not None)
 

@@ -34,6 +34,7 @@ from core.job.change import since_cut
 from core.job.made import changes_of
 from core.job.overhead import Overhead, overhead
 from core.job.results import Results, WallInputs, WallResult
+from core.kept import Kept
 from core.model import (
     PassesPurlin,
     PlateRules,
@@ -62,11 +63,12 @@ class Memo:
     def __init__(self) -> None:
         """An empty memo."""
         self._kept: dict[WallInputs, WallResult] = {}
+        self._pieces = Kept()
         self._over: dict[tuple[Room, Ground], Overhead] = {}
 
     def wall(self, inputs: WallInputs) -> WallResult:
         """The result for these inputs, worked out if it is not at hand."""
-        return self._kept.get(inputs) or wall_result(inputs)
+        return self._kept.get(inputs) or wall_result(inputs, self._pieces)
 
     def overhead(self, room: Room, roof: Roof, wall: Wall) -> Overhead:
         """What the roof is to a wall, which no stud, opening or box in it changes."""
@@ -77,7 +79,8 @@ class Memo:
         return found
 
     def keep(self, room: Room, results: tuple[WallResult, ...]) -> None:
-        """Keep these results and forget all others."""
+        """Keep these results and forget all others; of pieces, what a few jobs asked for."""
+        self._pieces.next_round()
         self._kept = {result.inputs: result for result in results}
         keys = [(room, _ground(result.wall)) for result in results]
         self._over = {key: self._over[key] for key in keys if key in self._over}
@@ -119,9 +122,9 @@ def inputs_of(
     )
 
 
-def wall_result(inputs: WallInputs) -> WallResult:
-    """What follows from one wall's inputs."""
-    result = _built(inputs)
+def wall_result(inputs: WallInputs, kept: Kept | None = None) -> WallResult:
+    """What follows from one wall's inputs; `kept` are pieces of it that were made before."""
+    result = _built(inputs, kept)
     changes = changes_of(inputs.cut, result) if inputs.cut else ()
     if not changes:
         return result
@@ -130,7 +133,7 @@ def wall_result(inputs: WallInputs) -> WallResult:
     return msgspec.structs.replace(result, cautions=cautions, changes=changes)
 
 
-def _built(inputs: WallInputs) -> WallResult:
+def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
     """The wall as it is to be built, whatever of it is cut already."""
     wall = inputs.wall
     if inputs.near is None or inputs.far is None:
@@ -138,7 +141,7 @@ def _built(inputs: WallInputs) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    passed = _framed(inputs, (inputs.near, inputs.far))
+    passed = _framed(inputs, (inputs.near, inputs.far), kept)
     frame = passed.frame
     measured = survey(wall, inputs.stated) if inputs.stated else None
     boxes = place_boxes(wall, frame)
@@ -168,13 +171,13 @@ def _grave_first(cautions: tuple[Caution, ...]) -> tuple[Caution, ...]:
     return tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
 
 
-def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine]) -> Passed:
+def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine], kept: Kept | None) -> Passed:
     """The wall's frame and marks, its plates cut at purlins and then in pieces of their stock."""
     wall, habits = inputs.wall, inputs.habits
     rules = habits.plates or PlateRules()
     below: tuple[Mark, ...] = ()
     if inputs.foot is None:
-        frame = frame_wall(wall, *roof, inputs.around, rules)
+        frame = frame_wall(wall, *roof, inputs.around, rules, kept)
     else:
         frame = frame_on_rafters(wall, roof, inputs.foot, inputs.around, rules)
         below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)

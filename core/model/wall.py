@@ -101,7 +101,7 @@ class OpeningKind(enum.Enum):
     CASED = "cased opening"
 
 
-class Opening(msgspec.Struct, frozen=True):
+class Opening(msgspec.Struct, frozen=True, cache_hash=True):
     """A rough opening: its left edge, width, and heights of sill and head above the subfloor.
 
     `id` is unique in its wall (`door-1`) and is part of the key of every member around it. With a

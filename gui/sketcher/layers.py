@@ -1,12 +1,13 @@
-"""The still picture of a drawing, and painting over it only what has changed since.
+"""The picture of a drawing, in which only what has changed is painted anew.
 
-While a thing is dragged most of the drawing stands still. The picture of it as it was when the
-drag began is kept; on each frame only the places of elements that are gone or new are wiped and
-painted again, in the drawing's own order, so that the outcome equals a fresh picture.
+While a thing is dragged most of the drawing stands still. On each frame the places of elements that
+are gone or new since the last one are wiped in its picture and painted again, in the drawing's own
+order, so that the outcome equals a fresh picture.
 """
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 
 from PySide6.QtCore import QPoint, QRect, QSize
 from PySide6.QtGui import QPainter, QPixmap, QRegion
@@ -14,7 +15,8 @@ from PySide6.QtGui import QPainter, QPixmap, QRegion
 from core.drawing import Drawing, Element
 from gui.sketcher.camera import Camera
 from gui.sketcher.extent import extent
-from gui.sketcher.paint import Ink, paint
+from gui.sketcher.paint import Ink, Ready, paint, paint_ready, ready
+from gui.sketcher.patches import Dots, around, meet, patches
 
 
 @dataclass(frozen=True)
@@ -35,35 +37,35 @@ def paint_scene(painter: QPainter, scene: Scene) -> None:
 
 
 class Layers:
-    """The still picture, kept from one frame to the next."""
+    """The picture, kept from one frame to the next."""
 
     def __init__(self) -> None:
-        self._still: _Still | None = None
+        self._picture: _Picture | None = None
 
     def paint(self, painter: QPainter, scene: Scene, *, live: bool) -> None:
-        """Paint a scene; while `live` only what changed since the still picture is new."""
-        still = self._still
-        if still is None or not still.serves(scene, live):
-            still = self._still = _Still(scene)
-        painter.drawPixmap(0, 0, still.picture)
-        if scene.drawing is not still.scene.drawing:
-            _patch(painter, scene, still)
+        """Paint a scene; while `live` only what changed since the last frame is painted anew."""
+        picture = self._picture
+        if picture is None or not picture.serves(scene, live):
+            picture = self._picture = _Picture(scene)
+        elif scene.drawing is not picture.scene.drawing:
+            picture.follow(scene)
+        painter.drawPixmap(0, 0, picture.pixmap)
 
 
-class _Still:
-    """A scene, the picture of it, and where each of its elements lies."""
+class _Picture:
+    """A scene, the picture of it, and how and where each of its elements is painted."""
 
     def __init__(self, scene: Scene) -> None:
         self.scene = scene
-        self.picture = QPixmap(_dots(scene))
-        self.picture.setDevicePixelRatio(scene.ratio)
-        painter = QPainter(self.picture)
+        self.pixmap = QPixmap(_dots(scene))
+        self.pixmap.setDevicePixelRatio(scene.ratio)
+        painter = QPainter(self.pixmap)
         paint_scene(painter, scene)
         painter.end()
-        self._places: dict[Element, QRect] = {}
+        self._laid: dict[Element, _Laid] = {}
 
     def serves(self, scene: Scene, live: bool) -> bool:
-        """Whether the picture can stand under this scene."""
+        """Whether the picture can stand for this scene, or be made to."""
         own = self.scene
         same = (own.camera, own.ink, own.size, own.ratio) == (
             scene.camera,
@@ -73,31 +75,48 @@ class _Still:
         )
         return same and (live or own.drawing is scene.drawing)
 
-    def places(self) -> dict[Element, QRect]:
-        """Where each element lies, worked out when it is first asked for."""
-        if not self._places:
-            self._places = {e: _place(e, self.scene) for e in self.scene.drawing}
-        return self._places
+    def follow(self, scene: Scene) -> None:
+        """Make it the picture of another drawing of the same look."""
+        before = self._laid or {e: _Laid(e, self.scene) for e in self.scene.drawing}
+        after = {e: before.get(e) or _Laid(e, scene) for e in scene.drawing}
+        self.scene, self._laid = scene, after
+        changed = [laid.place for e, laid in after.items() if e not in before]
+        changed += [laid.place for e, laid in before.items() if e not in after]
+        wiped = patches(changed, self.pixmap.width(), self.pixmap.height())
+        if wiped:
+            painter = QPainter(self.pixmap)
+            _patch(painter, scene, [after[e] for e in scene.drawing], wiped)
+            painter.end()
 
 
-def _patch(painter: QPainter, scene: Scene, still: _Still) -> None:
-    """Wipe what is gone or new since the still picture, and paint what belongs there."""
-    known = still.places()
-    placed = [(e, known.get(e)) for e in scene.drawing]
-    stands = {e for e, place in placed if place is not None}
-    new = {e: _place(e, scene) for e, place in placed if place is None}
+class _Laid:
+    """An element with the whole dots that its ink lies in, made ready when it is first painted."""
+
+    def __init__(self, element: Element, scene: Scene) -> None:
+        self.place = _place(element, scene)
+        self._element, self._camera, self._ink = element, scene.camera, scene.ink
+
+    @cached_property
+    def ready(self) -> Ready:
+        """The element as it is to be painted."""
+        return ready(self._element, self._camera, self._ink)
+
+
+def _patch(painter: QPainter, scene: Scene, elements: list[_Laid], wiped: list[Dots]) -> None:
+    """Wipe rectangles of the picture, and paint what belongs there."""
     region = QRegion()
-    for place in (*new.values(), *(p for e, p in known.items() if e not in stands)):
-        region += place
-    region &= QRect(QPoint(0, 0), _dots(scene))
-    if region.isEmpty():
-        return
-    painter.save()
+    for left, top, right, bottom in wiped:
+        region += QRect(left, top, right - left, bottom - top)
     _clip(painter, region, scene.ratio)
     painter.fillRect(QRect(QPoint(0, 0), scene.size), scene.ink.theme.paper)
-    touched = [e for e, place in placed if region.intersects(place or new[e])]
-    paint(painter, touched, scene.camera, scene.ink)
-    painter.restore()
+    left, top, right, bottom = around(wiped)
+    near = (
+        (laid, place)
+        for laid in elements
+        for place in [laid.place]
+        if place[0] < right and place[2] > left and place[1] < bottom and place[3] > top
+    )
+    paint_ready(painter, (laid.ready for laid, place in near if meet(place, wiped)))
 
 
 def _clip(painter: QPainter, region: QRegion, ratio: float) -> None:
@@ -107,12 +126,11 @@ def _clip(painter: QPainter, region: QRegion, ratio: float) -> None:
     painter.scale(ratio, ratio)
 
 
-def _place(element: Element, scene: Scene) -> QRect:
+def _place(element: Element, scene: Scene) -> Dots:
     """The whole dots that an element's ink lies in."""
     px = extent(element, scene.camera, scene.ink.density)
     left, top, right, bottom = (side * scene.ratio for side in px)
-    x, y = math.floor(left), math.floor(top)
-    return QRect(x, y, math.floor(right) + 1 - x, math.floor(bottom) + 1 - y)
+    return math.floor(left), math.floor(top), math.floor(right) + 1, math.floor(bottom) + 1
 
 
 def _dots(scene: Scene) -> QSize:

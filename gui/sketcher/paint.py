@@ -1,12 +1,12 @@
 """Elements of the neutral drawing, painted with Qt."""
 
 import math
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from functools import lru_cache
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QBrush, QPainter, QPen, QPolygonF, QStaticText
+from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtGui import QBrush, QFont, QPainter, QPen, QPolygonF, QStaticText, QTransform
 
 from core.drawing import Align, Element, Fill, Pen, Stroke, Text
 from core.drawing.dimension import dimension_parts
@@ -29,20 +29,32 @@ class Ink:
         self.texts = {pen: QPen(theme.looks[pen].text) for pen in Pen}
 
 
+Ready = Callable[[QPainter], None]
+"""An element turned into px, pens and brushes: it only has to be given to a painter."""
+
+
 def paint(painter: QPainter, elements: Iterable[Element], camera: Camera, ink: Ink) -> None:
     """Paint elements in their order; the painter counts px as the camera does."""
+    paint_ready(painter, (ready(element, camera, ink) for element in elements))
+
+
+def paint_ready(painter: QPainter, elements: Iterable[Ready]) -> None:
+    """Paint elements that were made ready, in their order."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     for element in elements:
-        if isinstance(element, Stroke):
-            _stroke(painter, element, camera, ink)
-        elif isinstance(element, Fill):
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(ink.fills[element.pen])
-            painter.drawPolygon(polygon(element.outline, camera))
-        elif isinstance(element, Text):
-            _text(painter, element, camera, ink)
-        else:
-            paint(painter, dimension_parts(element, camera.scale / ink.density), camera, ink)
+        element(painter)
+
+
+def ready(element: Element, camera: Camera, ink: Ink) -> Ready:
+    """An element as it is to be painted through this camera, to be painted any number of times."""
+    if isinstance(element, Stroke):
+        return _stroke(element, camera, ink)
+    if isinstance(element, Fill):
+        return _fill(ink.fills[element.pen], element.outline, camera)
+    if isinstance(element, Text):
+        return _text(element, camera, ink)
+    parts = dimension_parts(element, camera.scale / ink.density)
+    return _all([ready(part, camera, ink) for part in parts])
 
 
 def polygon(points: Iterable[XY], camera: Camera) -> QPolygonF:
@@ -51,43 +63,98 @@ def polygon(points: Iterable[XY], camera: Camera) -> QPolygonF:
     return QPolygonF([QPointF(x + scale * a, y - scale * b) for a, b in points])
 
 
-def _stroke(painter: QPainter, stroke: Stroke, camera: Camera, ink: Ink) -> None:
+def _all(parts: list[Ready]) -> Ready:
+    def put(painter: QPainter) -> None:
+        for part in parts:
+            part(painter)
+
+    return put
+
+
+def _fill(brush: QBrush, corners: tuple[XY, ...], camera: Camera) -> Ready:
+    outline = polygon(corners, camera)
+
+    def put(painter: QPainter) -> None:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(brush)
+        painter.drawPolygon(outline)
+
+    return put
+
+
+def _stroke(stroke: Stroke, camera: Camera, ink: Ink) -> Ready:
     """A line, corner by corner where it can be: that costs a tenth of a path as a whole."""
-    line = ink.lines[stroke.pen]
-    points = [QPointF(*camera.to_screen(point)) for point in stroke.points]
+    line, points = ink.lines[stroke.pen], stroke.points
+    if stroke.closed and line.style() is not Qt.PenStyle.SolidLine:
+        return _dashed(line, polygon(points, camera))
+    if stroke.closed:
+        return _lines(ink.outlines[stroke.pen], (*points, points[0]), camera)
     if len(points) == 2:
-        painter.setPen(line)
-        painter.drawLine(*points)
-    elif not stroke.closed:
-        painter.setPen(line)
+        return _lines(line, points, camera)
+    return _open(line, polygon(points, camera))
+
+
+def _lines(pen: QPen, points: tuple[XY, ...], camera: Camera) -> Ready:
+    x, y, scale = camera.x, camera.y, camera.scale
+    lines = [
+        QLineF(x + scale * a, y - scale * b, x + scale * c, y - scale * d)
+        for (a, b), (c, d) in pairwise(points)
+    ]
+
+    def put(painter: QPainter) -> None:
+        painter.setPen(pen)
+        painter.drawLines(lines)
+
+    return put
+
+
+def _open(pen: QPen, points: QPolygonF) -> Ready:
+    def put(painter: QPainter) -> None:
+        painter.setPen(pen)
         painter.drawPolyline(points)
-    elif line.style() is Qt.PenStyle.SolidLine:
-        painter.setPen(ink.outlines[stroke.pen])
-        for start, end in pairwise((*points, points[0])):
-            painter.drawLine(start, end)
-    else:
-        painter.setPen(line)
+
+    return put
+
+
+def _dashed(pen: QPen, outline: QPolygonF) -> Ready:
+    def put(painter: QPainter) -> None:
+        painter.setPen(pen)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolygon(points)
+        painter.drawPolygon(outline)
+
+    return put
 
 
-def _text(painter: QPainter, text: Text, camera: Camera, ink: Ink) -> None:
+def _text(text: Text, camera: Camera, ink: Ink) -> Ready:
     size = pixels(text.size, ink.density)
     laid, width = _laid(text.text, size, text.bold, text.narrow)
     left = {Align.START: 0.0, Align.MIDDLE: -width / 2, Align.END: -width}[text.align]
     top = cap_height(float(size)) / 2 if text.middle else 0.0
-    x, y = camera.to_screen(text.at)
-    painter.setPen(ink.texts[text.pen])
-    painter.setFont(font(size, bold=text.bold, narrow=text.narrow))
-    corner = QPointF(left, top - _baseline(size))
+    pen, face = ink.texts[text.pen], font(size, bold=text.bold, narrow=text.narrow)
+    corner, at = QPointF(left, top - _baseline(size)), QPointF(*camera.to_screen(text.at))
     if text.angle == 0.0:
-        painter.drawStaticText(corner + QPointF(x, y), laid)
-        return
-    painter.save()
-    painter.translate(x, y)
-    painter.rotate(-math.degrees(text.angle))
-    painter.drawStaticText(corner, laid)
-    painter.restore()
+        return _words(pen, face, corner + at, laid)
+    turned = QTransform().translate(at.x(), at.y()).rotate(-math.degrees(text.angle))
+    return _turned(turned, _words(pen, face, corner, laid))
+
+
+def _words(pen: QPen, face: QFont, corner: QPointF, laid: QStaticText) -> Ready:
+    def put(painter: QPainter) -> None:
+        painter.setPen(pen)
+        painter.setFont(face)
+        painter.drawStaticText(corner, laid)
+
+    return put
+
+
+def _turned(turned: QTransform, words: Ready) -> Ready:
+    def put(painter: QPainter) -> None:
+        before = painter.transform()
+        painter.setTransform(turned, combine=True)
+        words(painter)
+        painter.setTransform(before)
+
+    return put
 
 
 @lru_cache(maxsize=4096)

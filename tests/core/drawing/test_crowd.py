@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import Polygon
 
-from core.drawing.crowd import MOST, Crowd, Quad, apart
+from core.drawing.crowd import MOST, Crowd, Quad, Shape, apart, shape
 
 
 def upright(left: float, bottom: float, right: float, top: float) -> Quad:
@@ -67,9 +67,10 @@ def test_apart_as_polygons_are(one: Quad, other: Quad) -> None:
 def lifted(crowd: Crowd, plate: str, x: float) -> float:
     """How far a figure over x is lifted: 4 wide and from 10 up to 30, its leader under it."""
 
-    def shapes(lift: float) -> tuple[Quad, Quad]:
+    def shapes(lift: float) -> tuple[Shape, Shape]:
         low = 10 + lift
-        return upright(x - 2, low, x + 2, low + 20), upright(x - 0.1, 0, x + 0.1, low)
+        figure, leader = upright(x - 2, low, x + 2, low + 20), upright(x - 0.1, 0, x + 0.1, low)
+        return shape(figure), shape(leader)
 
     return crowd.lift(plate, shapes, 3.0)
 
@@ -99,17 +100,17 @@ def test_a_leader_does_not_cross_a_figure() -> None:
     lifted(crowd, "A/top/1/1", 0)
     assert lifted(crowd, "A/top/2/1", 1) == 21
     other = Crowd()
-    other.add("A/top/1/1", upright(-50, 2, 50, 4))
+    other.add("A/top/1/1", shape(upright(-50, 2, 50, 4)))
     assert lifted(other, "A/top/2/1", 0) == 0
 
 
 def test_tapes_are_kept_off() -> None:
     crowd = Crowd()
-    crowd.add("A/top/1/1", upright(1.5, 8, 40, 33))
+    crowd.add("A/top/1/1", shape(upright(1.5, 8, 40, 33)))
     assert lifted(crowd, "A/top/2/1", 0) == 24
 
 
 def test_out_of_reach_it_is_left_where_it_is() -> None:
     crowd = Crowd()
-    crowd.add("A/top/1/1", upright(-50, 0, 50, 30 + 3 * MOST))
+    crowd.add("A/top/1/1", shape(upright(-50, 0, 50, 30 + 3 * MOST)))
     assert lifted(crowd, "A/top/2/1", 0) == 0

@@ -1,11 +1,13 @@
 """Labels away from a crowded member, and their leaders."""
 
+from copy import deepcopy
+
 import pytest
 
 from core.drawing import Pen, Stroke, Text, View
 from core.drawing.elements import Element
-from core.drawing.leaders import GAP, PAST_END, led_text
-from core.drawing.placing import Ground, Rect
+from core.drawing.leaders import GAP, PAST_END, Uprights, led_text
+from core.drawing.placing import Ground, Rect, bounds
 from core.drawing.typeface import text_width
 from core.roof import RoofLine, Segment
 from walls import UK, at_degrees, frame_of
@@ -16,6 +18,7 @@ LINE = RoofLine((Segment(0.0, 4000.0, 2600.0, 0.0, 0.0),))
 STUD = next(m for m in FRAME.members if m.key == "B/layout/4")  # 1581 to 1619, 38 to 2562
 WIDE = 50 * (text_width("B5", 3.5, narrow=True) + 2 * GAP)
 HIGH = 50 * (2.45 + 2 * GAP)
+ALONE = Uprights([])
 
 
 def led(*taken: Rect, member: str = "B/layout/4") -> tuple[Element, ...]:
@@ -24,7 +27,7 @@ def led(*taken: Rect, member: str = "B/layout/4") -> tuple[Element, ...]:
     for rect in taken:
         ground.add_writing(rect)
     found = next(m for m in FRAME.members if m.key == member)
-    return led_text(found, "B5", LINE, VIEW, ground)
+    return led_text(found, "B5", LINE, VIEW, ground, ALONE)
 
 
 def place(elements: tuple[Element, ...]) -> tuple[float, float]:
@@ -76,9 +79,8 @@ def test_no_label_stands_over_the_heights_at_the_ends() -> None:
     free = led((0, 0, 3962, 2600), member="B/end/right")
     x, _ = place(free)
     assert x + WIDE / 2 <= 4000 + 50 * PAST_END
-    wide = led_text(
-        next(m for m in FRAME.members if m.key == "B/end/right"), "B1000", LINE, VIEW, _full(3962)
-    )
+    right = next(m for m in FRAME.members if m.key == "B/end/right")
+    wide = led_text(right, "B1000", LINE, VIEW, _full(3962), ALONE)
     assert wide == ()
 
 
@@ -90,15 +92,38 @@ def _full(right: float) -> Ground:
 
 def test_a_label_stays_under_the_roof() -> None:
     low = RoofLine((Segment(0.0, 4000.0, 1250.0, 0.0, 0.0),))
-    elements = led_text(STUD, "B5", low, VIEW, Ground(400.0))
+    elements = led_text(STUD, "B5", low, VIEW, Ground(400.0), ALONE)
     assert place(elements)[1] + HIGH / 2 < 1250
 
 
 def test_a_label_and_its_leader_are_taken_from_then_on() -> None:
     ground = Ground(400.0)
-    text, *_ = led_text(STUD, "B5", LINE, VIEW, ground)
+    text, *_ = led_text(STUD, "B5", LINE, VIEW, ground, ALONE)
     assert isinstance(text, Text)
     x, y = text.at
     assert not ground.free((x - 1, y - 1, x + 1, y + 1))
     assert not ground.passable((1605, y - 1, 1615, y + 1))
     assert ground.passable((1605, y + 60, 1615, y + 70))
+
+
+@pytest.mark.parametrize("scale", [1 / 30, 1 / 50, 1 / 80])
+@pytest.mark.parametrize("spacing", [120.0, 300.0, 400.0])
+def test_a_glance_at_the_neighbours_finds_what_the_search_does(
+    scale: float, spacing: float
+) -> None:
+    """Between studs nearer to each other than a label is wide there is none, with or without."""
+    door = UK.opening("door-1", 1500, 700, 2000)
+    wall = UK.wall((0, 3000), (4000, 3000), spacing=spacing, openings=(door,))
+    frame = frame_of(UK.room(9000, (2200, at_degrees(30)), flat=3000), wall)
+    standing = [m for m in frame.members if not m.lies]
+    ground, found = Ground(400.0), []
+    for member in standing:
+        ground.add_timber(bounds(member.near))
+    for member in standing:
+        each = [
+            led_text(member, "B12", frame.near, View(scale), deepcopy(ground), uprights)
+            for uprights in (Uprights(standing), ALONE)
+        ]
+        assert each[0] == each[1]
+        found.append(bool(each[0]))
+    assert any(found)

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.drawing.placing import Rect
-from core.drawing.sliding import XY, Stretch, in_the_way, is_free
+from core.drawing.sliding import XY, Stretch, first_free, in_the_way, is_free
 
 RIGHT, LEFT, UP, DOWN = (1.0, 0.0), (-1.0, 0.0), (0.0, 1.0), (0.0, -1.0)
 SLANTING = (0.6, 0.8)
@@ -72,3 +72,36 @@ def _clear(rect: Rect, taken: list[Rect], slack: float) -> bool:
         for o in taken
     ]
     return all(min(overlap) <= slack for overlap in shared)
+
+
+@pytest.mark.parametrize(
+    ("step", "count", "stretches", "expected"),
+    [
+        (2.0, 3, [], 0),
+        (2.0, 0, [], None),
+        (2.0, 5, [(-1.0, 1.0), (3.0, 6.0)], 1),  # at 2
+        (2.0, 5, [(-1.0, 5.0)], 3),
+        (2.0, 3, [(-1.0, 5.0)], None),
+        (2.0, 5, [(1.0, 6.5), (-1.0, 2.5)], 4),  # out of order, one into the other
+        (2.0, 5, [(-1.0, 4.0)], 2),  # touching
+        (-2.0, 5, [(-1.0, 1.0), (-3.5, -1.5)], 2),  # at -4
+    ],
+)
+def test_first_free(
+    step: float, count: int, stretches: list[Stretch], expected: int | None
+) -> None:
+    assert first_free(0.0, step, count, stretches) == expected
+
+
+STRETCHES = st.lists(
+    st.tuples(st.floats(-60, 60), st.floats(0, 30)).map(lambda s: (s[0], s[0] + s[1])), max_size=8
+)
+STEPS = st.floats(0.25, 9.0).flatmap(lambda step: st.sampled_from([step, -step]))
+
+
+@given(st.floats(-50, 50), STEPS, st.integers(0, 30), STRETCHES)
+def test_first_free_as_place_by_place(
+    start: float, step: float, count: int, stretches: list[Stretch]
+) -> None:
+    tried = (n for n in range(count) if is_free(start + n * step, stretches))
+    assert first_free(start, step, count, stretches) == next(tried, None)
