@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
 
 from gui.desk import Desk
+from gui.plan.bar import PlanPage
 from gui.plan.plan import Plan
 from gui.section.section import SectionView
 from gui.site.walk import Walk
@@ -16,13 +17,15 @@ class RoomView(QSplitter):
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
         super().__init__(Qt.Orientation.Vertical)
-        self.plan, self.section = Plan(desk, theme), SectionView(desk, theme)
+        self.page, self.section = PlanPage(desk, theme), SectionView(desk, theme)
+        self.plan = self.page.plan
         self.setChildrenCollapsible(False)
         self.setHandleWidth(1)
-        self.addWidget(self.plan)
+        self.addWidget(self.page)
         self.addWidget(self.section)
-        self.setStretchFactor(0, 1)
-        self.setStretchFactor(1, 1)
+        # Walls are drawn in the plan, so it gets most of the room.
+        self.setStretchFactor(0, 5)
+        self.setStretchFactor(1, 2)
 
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""

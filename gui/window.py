@@ -86,7 +86,7 @@ class Window(QMainWindow):
         self.middle.walk.left.connect(self.menus.actions["action.walk"].trigger)
         self.doubt = DoubtBar(self.desk)
         column.insertWidget(0, self.doubt)
-        self.walls.add.clicked.connect(self.menus.actions["action.add-wall"].trigger)
+        self.walls.add.clicked.connect(self._draw_wall)
         self._title()
 
     def _make_foot(self) -> None:
@@ -132,6 +132,11 @@ class Window(QMainWindow):
             event.accept()
         else:
             event.ignore()
+
+    def _draw_wall(self) -> None:
+        """Shows the room, in which the next press begins a wall."""
+        self.desk.show_room()
+        self.middle.room.plan.arm(on=True)
 
     def _turn_night(self) -> None:
         self.set_theme(Theme.day() if self.theme.dark else Theme.night())

@@ -4,17 +4,17 @@ from core.drawing import plan_roof, plan_standing, plan_strings, plan_walls
 from core.drawing.elements import Drawing
 from core.drawing.placing import Taken
 from core.drawing.view import Show, View
-from core.job import Results
+from core.model import Project
 from core.wording import Wording
 
 
-def plan(results: Results, view: View, wording: Wording) -> Drawing:
+def plan(project: Project, view: View, wording: Wording) -> Drawing:
     """The drawing of the room seen from above, in model mm.
 
     Every wall's elements have its letter as key. Words that find no room are left out, letters
     never are.
     """
-    room, walls = results.project.room, results.project.walls
+    room, walls = project.room, project.walls
     taken = Taken(1000.0)
     timber = plan_walls.walls(walls, taken)
     standing = plan_standing.standing(room, view, taken)

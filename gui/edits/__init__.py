@@ -1,6 +1,15 @@
 """Edits: pure functions from a project to the next one, or a refusal that says what would fit."""
 
 from gui.edits.boxes import add_box, move_box, set_box
+from gui.edits.chalk import (
+    copy_wall,
+    draw_wall,
+    lengthen_wall,
+    mirror_wall,
+    place_wall,
+    turn_face,
+    turn_wall,
+)
 from gui.edits.deleting import delete, delete_wall
 from gui.edits.measured import (
     Line,
@@ -39,18 +48,23 @@ __all__ = [
     "add_station",
     "add_stud",
     "add_wall",
+    "copy_wall",
     "delete",
     "delete_wall",
+    "draw_wall",
     "forget_gone",
     "forget_stud",
     "gone_studs",
+    "lengthen_wall",
     "line_up",
     "measure_stud",
+    "mirror_wall",
     "move_box",
     "move_opening",
     "move_stud",
     "move_together",
     "new_project",
+    "place_wall",
     "put_back",
     "remove_station",
     "set_blocking",
@@ -70,4 +84,6 @@ __all__ = [
     "set_species",
     "set_station",
     "set_wall",
+    "turn_face",
+    "turn_wall",
 ]

@@ -18,15 +18,24 @@ _APART = 600.0
 """How far (mm) a new wall keeps from those across the room."""
 
 
+Ends = tuple[Point, Point]
+"""The left and the right end of a wall."""
+
+
 def add_wall(
-    project: Project, name: str, like: str | None = None, spent: frozenset[str] = frozenset()
+    project: Project,
+    name: str,
+    like: str | None = None,
+    spent: frozenset[str] = frozenset(),
+    ends: Ends | None = None,
 ) -> Project:
-    """A new wall across the room, of the same timber and layout as the wall `like`.
+    """A new wall between its ends, or across the room, like the wall `like` in timber and layout.
 
     It gets none of the `spent` letters: those of walls that are gone but stand on printed sheets.
     """
     pattern = project.wall(like) if like is not None else None
-    wall = _across(project, name, pattern)
+    wall = _new(project, name, pattern, ends or _across(project))
+    check_ends(project.room, wall)
     full = project
     while wall.letter in spent:
         full = _with(full, wall)
@@ -37,12 +46,17 @@ def add_wall(
 def set_wall(project: Project, letter: str, **changes: Any) -> Project:
     """The wall with some of its fields changed; ends stay within the room and apart."""
     wall = msgspec.structs.replace(project.wall(letter), **changes)
-    for end in (wall.left_end, wall.right_end):
-        check_end(project.room, letter, end)
-    if wall.run < SHORTEST_WALL_MM:
-        least = Mm(SHORTEST_WALL_MM)
-        raise Refusal(message("edit.short-wall", letter=letter, run=Mm(wall.run), least=least))
+    check_ends(project.room, wall)
     return check_sense(project.with_wall(wall))
+
+
+def check_ends(room: Room, wall: Wall) -> None:
+    """Refuse a wall that ends outside the room, or whose ends are too near to each other."""
+    for end in (wall.left_end, wall.right_end):
+        check_end(room, wall.letter, end)
+    if wall.run < SHORTEST_WALL_MM:
+        run, least = Mm(wall.run), Mm(SHORTEST_WALL_MM)
+        raise Refusal(message("edit.short-wall", letter=wall.letter, run=run, least=least))
 
 
 def check_end(room: Room, letter: str, end: Point) -> None:
@@ -63,11 +77,15 @@ def _with(project: Project, wall: Wall) -> Project:
     return msgspec.structs.replace(project, walls=(*project.walls, wall))
 
 
-def _across(project: Project, name: str, pattern: Wall | None) -> Wall:
-    """A wall from eave to eave under the first free letter."""
+def _across(project: Project) -> Ends:
+    """The ends of a wall from eave to eave where there is none."""
     along = stated(project, project.habits.tape.round(_free_place(project)))
     zero = usual.length(project.system, "0")
-    ends = Point(zero, along), Point(project.room.width, along)
+    return Point(zero, along), Point(project.room.width, along)
+
+
+def _new(project: Project, name: str, pattern: Wall | None, ends: Ends) -> Wall:
+    """A wall under the first free letter."""
     letter = next_letter(project)
     if pattern is not None:
         stud, sole, top, layout = (
@@ -79,7 +97,7 @@ def _across(project: Project, name: str, pattern: Wall | None) -> Wall:
         meeting = pattern.meeting or MeetingKind.THREE_STUDS
         return Wall(letter, name, *ends, stud, sole, top, layout, meeting=meeting)
     stud = usual.stud(project.system)
-    layout = Layout(usual.spacing(project.system), hung_board=zero)
+    layout = Layout(usual.spacing(project.system), hung_board=usual.length(project.system, "0"))
     return Wall(
         letter, name, *ends, stud, stud, TopPlate(stud), layout, meeting=MeetingKind.THREE_STUDS
     )

@@ -1,6 +1,6 @@
-"""What is drawn over the plan in chalk: the wall held, and what to do in an empty room."""
+"""What is drawn over the plan in chalk: the wall at hand, its handles, the cross, advice."""
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from core.drawing.plan_roof import outline
@@ -8,32 +8,65 @@ from core.drawing.plan_walls import wall_corners
 from core.framing import Footprint
 from core.model import Project, Room
 from core.wording import Wording
-from gui.sketcher.camera import TEXT_MM
+from gui.plan.handles import Grasp, Handle
+from gui.sketcher.camera import TEXT_MM, XY
 from gui.sketcher.extent import pixels
 from gui.sketcher.fonts import font
 from gui.sketcher.layers import Scene
 from gui.sketcher.paint import polygon
 
+_HANDLE = 4.5
+"""Half the size of a handle, px."""
 
-def paint_held(painter: QPainter, project: Project, letter: str, scene: Scene) -> None:
-    """The held wall outlined and washed with chalk."""
+_CROSS = 11.0
+"""Half the size of the cross, px."""
+
+
+def paint_wall(painter: QPainter, project: Project, letter: str, scene: Scene, wash: float) -> None:
+    """A wall outlined, and washed with chalk as strongly as `wash` says."""
     ground = Footprint.of(project.wall(letter))
     if ground is None:
         return
     chalk = scene.ink.theme.chalk
-    wash = QColor(chalk)
-    wash.setAlphaF(0.24)
+    thin = QColor(chalk)
+    thin.setAlphaF(wash)
     painter.setPen(QPen(chalk, 2.0, j=Qt.PenJoinStyle.MiterJoin))
-    painter.setBrush(wash)
+    painter.setBrush(thin)
     painter.drawPolygon(polygon(wall_corners(ground), scene.camera))
+
+
+def paint_handles(painter: QPainter, found: tuple[Handle, ...], scene: Scene) -> None:
+    """Squares that lengthen, round knobs that turn."""
+    painter.setPen(QPen(scene.ink.theme.paper, 1.5))
+    painter.setBrush(scene.ink.theme.chalk)
+    for handle in found:
+        (x, y), half = handle.pos, _HANDLE
+        rect = QRectF(x - half, y - half, 2 * half, 2 * half)
+        if handle.grasp is Grasp.LENGTHEN:
+            painter.drawRect(rect)
+        else:
+            painter.drawEllipse(rect)
+
+
+def paint_cross(painter: QPainter, at: XY, scene: Scene) -> None:
+    """The cross at a plan point (mm): where a wall begins or ends next."""
+    x, y = scene.camera.to_screen(at)
+    painter.setPen(QPen(scene.ink.theme.chalk, 2.0))
+    painter.drawLine(QPointF(x - _CROSS, y), QPointF(x + _CROSS, y))
+    painter.drawLine(QPointF(x, y - _CROSS), QPointF(x, y + _CROSS))
 
 
 def paint_advice(painter: QPainter, room: Room, wording: Wording, scene: Scene) -> None:
     """What to do next, written in the middle of an empty room."""
     rect: QRectF = polygon(outline(room), scene.camera).boundingRect()
-    size = pixels(TEXT_MM * 1.2, scene.ink.density)
-    painter.setPen(scene.ink.theme.faint)
+    size = pixels(TEXT_MM * 1.15, scene.ink.density)
     painter.setFont(font(size))
     inside = rect.adjusted(size, size, -size, -size)
     flags = Qt.AlignmentFlag.AlignCenter.value | Qt.TextFlag.TextWordWrap.value
-    painter.drawText(inside, flags, wording.word("plan.empty"))
+    text = wording.word("plan.empty")
+    slip = painter.boundingRect(inside, flags, text).adjusted(-size, -size / 2, size, size / 2)
+    painter.setPen(QPen(scene.ink.theme.chalk, 1.0))
+    painter.setBrush(scene.ink.theme.paper)
+    painter.drawRoundedRect(slip, 3.0, 3.0)
+    painter.setPen(scene.ink.theme.ink)
+    painter.drawText(inside, flags, text)

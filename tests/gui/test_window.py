@@ -121,10 +121,19 @@ def test_without_a_wall_nothing_is_offered_for_it(shown: Shown, qtbot: QtBot) ->
     assert not shown.enabled("add-box")
     assert shown.enabled("add-wall")
     assert not shown.enabled("delete-wall")
-    shown.window.walls.add.click()
+    shown.do("add-wall")
     qtbot.waitUntil(lambda: shown.enabled("delete-wall"))
     shown.desk.show_wall("A")
     assert shown.enabled("add-stud")
+
+
+def test_the_button_under_the_list_begins_a_wall_in_the_plan(shown: Shown) -> None:
+    page = shown.window.middle.room.page
+    shown.window.walls.add.click()
+    assert shown.window.middle.currentWidget() is shown.window.middle.room
+    assert (page.plan.armed, page.wall.isChecked()) == (True, True)
+    page.wall.click()
+    assert (page.plan.armed, page.wall.isChecked()) == (False, False)
 
 
 def test_the_middle_shows_the_room_or_the_wall_and_keeps_the_keys(shown: Shown) -> None:

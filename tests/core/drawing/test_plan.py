@@ -10,7 +10,6 @@ from core.drawing import Dimension, Drawing, Fill, Pen, Stroke, Text, View
 from core.drawing.extent import text_corners
 from core.drawing.plan import plan
 from core.drawing.plan_roof import outline
-from core.job import work_out
 from core.lengths import System
 from core.model import (
     ClearKind,
@@ -19,7 +18,6 @@ from core.model import (
     Project,
     Room,
     Side,
-    SiteRecord,
     Swing,
     Wall,
     Wing,
@@ -38,7 +36,7 @@ SCALE = 0.02
 def drawn(project: Project, scale: float = SCALE) -> Drawing:
     catalogue = "us" if project.system is System.INCH else "metric"
     words = Wording(catalogue, project.habits.tape)
-    return plan(work_out(project, SiteRecord()), View(scale), words)
+    return plan(project, View(scale), words)
 
 
 def strokes(drawing: Drawing, pen: Pen, key: str = "") -> list[list[tuple[float, float]]]:
