@@ -8,6 +8,7 @@ from the rooms under test.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from core.model import Room, Wall
@@ -112,6 +113,23 @@ def saw(surface: Surface, where: Stand) -> tuple[float, float]:
     return math.asin(-toward_along), math.atan2(-toward_away, c)
 
 
+def sawn(
+    underside: Sequence[Corner], surface: Surface, where: Stand, setting: tuple[float, float]
+) -> Vector:
+    """The normal of the plane that a saw set to (bevel, mitre) cuts at a plate's end.
+
+    From square to the plate, which runs along the `underside` corners on face A and lies flat
+    under a surface, it swings over the broad face by the mitre, then tilts out of square to that
+    face by the bevel.
+    """
+    (x0, y0), (x1, y1) = underside
+    run = math.hypot(x1 - x0, y1 - y0)
+    u, v = where.along
+    axis = (u * (x1 - x0) / run, v * (x1 - x0) / run, (y1 - y0) / run)
+    aside = cross(surface.normal, axis)
+    return _turned(_turned(axis, aside, -setting[1]), surface.normal, -setting[0])
+
+
 def crossing(one: Surface, other: Surface) -> Vector:
     """The direction of the line in which two surfaces meet, of length one."""
     return _unit(cross(one.normal, other.normal))
@@ -125,6 +143,12 @@ def bisector(one: Surface, other: Surface) -> Vector:
 
 def dot(a: Vector, b: Vector) -> float:
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+
+
+def _turned(a: Vector, b: Vector, angle: float) -> Vector:
+    """The direction `a` turned toward `b`, which is square to it."""
+    cos, sin = math.cos(angle), math.sin(angle)
+    return (cos * a[0] + sin * b[0], cos * a[1] + sin * b[1], cos * a[2] + sin * b[2])
 
 
 def _through(p: Vector, q: Vector, r: Vector) -> Surface:

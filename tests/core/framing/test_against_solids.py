@@ -10,10 +10,10 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 import solids
-from core.framing import Facet, Member, Role
+from core.framing import Member, Role
 from core.job import WallResult
 from core.model import Room, Wall
-from solids import Stand, Surface, Vector
+from solids import Stand, Surface
 from wall_cases import bare_walls, crossing_walls, gables, rooms, whole
 from walls import US, in_12, result
 
@@ -126,32 +126,13 @@ def test_joints_of_top_plates_halve_the_angle(data: st.DataObject) -> None:
             (right, planes[1], right.first_cut[0]),
         ):
             assert len(plate.last_cut) == len(plate.first_cut) == 1
-            normal = _cut_normal(plate, plane, where, cut)
+            normal = solids.sawn(plate.near[:2], plane, where, (cut.bevel, cut.mitre))
             assert abs(solids.dot(normal, joint)) == pytest.approx(1.0, abs=1e-7)
 
 
 def _plane_of(plate: Member, over: tuple[Surface, ...], where: Stand) -> Surface:
     middle = ((plate.near[2][0] + plate.near[3][0]) / 2, 0.0)
     return solids.lowest_here(over, where, middle, 0.0)
-
-
-def _cut_normal(plate: Member, plane: Surface, where: Stand, cut: Facet) -> Vector:
-    """The plane that the saw cuts: from square to the plate, swung over its broad face by the
-    mitre, then tilted out of square to that face by the bevel."""
-    (x0, y0), (x1, y1) = plate.near[:2]
-    run = math.hypot(x1 - x0, y1 - y0)
-    u, v = where.along
-    axis = (u * (x1 - x0) / run, v * (x1 - x0) / run, (y1 - y0) / run)
-    up = plane.normal
-    aside = solids.cross(up, axis)
-    swung = _turned(axis, aside, -cut.mitre)
-    return _turned(swung, up, -cut.bevel)
-
-
-def _turned(a: Vector, b: Vector, angle: float) -> Vector:
-    """The direction `a` turned toward `b`, which is square to it."""
-    cos, sin = math.cos(angle), math.sin(angle)
-    return (cos * a[0] + sin * b[0], cos * a[1] + sin * b[1], cos * a[2] + sin * b[2])
 
 
 @given(st.data())

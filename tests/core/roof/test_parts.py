@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from typing import Any
 
 import msgspec
@@ -10,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+import shell
 from core.lengths import System
 from core.model import Dormer, DormerKind, Passing, PitchBreak, Purlin, Room, Side, Slope, Wing
 from core.roof import rafters_of, ridge, roof_of, stands_in_wing
@@ -227,58 +227,7 @@ def test_heights_agree_with_walking_up_each_slope(data: st.DataObject) -> None:
     room = data.draw(rooms(System.METRIC).flatmap(lambda r: with_roof_parts(r, System.METRIC)))
     u = data.draw(st.floats(-3000, room.width.mm + 3000))
     v = data.draw(st.floats(0, room.length.mm))
-    assert roof_of(room).height((u, v)) == pytest.approx(walked(room, u, v), abs=0.01)
-
-
-def walked(room: Room, u: float, v: float) -> float:
-    """The height at a place, found without planes or outlines: up from the eave, change by change.
-
-    What stands on a side takes that side's place; the highest of all that is there counts, and then
-    the lowest of the ceilings.
-    """
-    far_u, far_v = room.width.mm - u, room.length.mm - v
-    own = {
-        "left": up(room.left, u),
-        "right": up(room.right, far_u),
-        "start": up(room.start_hip, v),
-        "end": up(room.end_hip, far_v),
-    }
-    found = [min(own.values())]
-    for d in room.dormers:
-        inward, along = (u if d.side is Side.LEFT else far_u), v - d.start.mm
-        if inward >= d.face.mm - d.front.mm and 0 <= along <= d.width.mm:
-            aside = min(along, d.width.mm - along)
-            run = aside if d.kind is DormerKind.GABLE else inward - d.face.mm
-            over = d.height.mm + d.pitch.tangent * run
-            found.append(min({**own, d.side.value: over}.values()))
-    for w in room.wings:
-        inward, along = (u if w.side is Side.LEFT else far_u), v - w.start.mm
-        if inward >= -w.reach.mm and 0 <= along <= w.width.mm:
-            over = min(up(w.first, along), up(w.last, w.width.mm - along))
-            found.append(min({**own, w.side.value: over}.values()))
-    return min([max(found), *ceilings(room, u)])
-
-
-def up(slope: Slope | None, run: float) -> float:
-    if slope is None:
-        return math.inf
-    height, rise, begun = slope.eave_height.mm, slope.pitch.tangent, 0.0
-    for at in slope.breaks:
-        if run <= at.run.mm:
-            break
-        height, rise, begun = height + rise * (at.run.mm - begun), at.pitch.tangent, at.run.mm
-    return height + rise * (run - begun)
-
-
-def ceilings(room: Room, u: float) -> list[float]:
-    found = [] if room.flat_ceiling is None else [room.flat_ceiling.mm]
-    for p in room.purlins:
-        if p.passing is Passing.UNDER and 0 <= u - p.left.mm <= p.timber.thickness.mm:
-            found.append(p.underside.mm)
-    top = ridge(room)
-    if room.ridge_beam and top and abs(u - top[0]) <= room.ridge_beam.width.mm / 2:
-        found.append(room.ridge_beam.underside.mm)
-    return found
+    assert roof_of(room).height((u, v)) == pytest.approx(shell.height(room, u, v), abs=0.01)
 
 
 @given(st.data())
