@@ -183,8 +183,15 @@ def whole(result: WallResult) -> bool:
 
 
 def mirrored_room(room: Room) -> Room:
-    """The room as seen in a mirror: left and right change places."""
-    return msgspec.structs.replace(room, left=room.right, right=room.left)
+    """The room as seen in a mirror: left and right change places. It has no purlins."""
+    replace = msgspec.structs.replace
+    return replace(
+        room,
+        left=room.right,
+        right=room.left,
+        dormers=tuple(replace(d, side=d.side.other) for d in room.dormers),
+        wings=tuple(replace(w, side=w.side.other) for w in room.wings),
+    )
 
 
 def mirrored_wall(wall: Wall, room: Room) -> Wall:
