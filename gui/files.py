@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from core.drawing.paper import Paper
 from core.lengths import System
-from core.model import SiteRecord
+from core.model import Project, SiteRecord
 from core.storage import Document, StorageError, load, save
 from core.wording import Wording, message
 from gui.asking import Ask, Leave
@@ -22,6 +22,7 @@ from gui.outputs import (
     sheets_bytes,
 )
 from gui.site.prints import printed
+from gui.wordings import wording_of
 
 
 class Files(QObject):
@@ -40,12 +41,17 @@ class Files(QObject):
         """What the document is called: its file, or the project before there is one."""
         return self.path.name if self.path else self._desk.project.name
 
-    def new(self, system: System) -> bool:
-        """Begins another project, unless unsaved work is in the way."""
+    def begin(self, project: Project) -> bool:
+        """Begins with the room of a new project, unless unsaved work is in the way.
+
+        What was answered of it is not in a file yet, and undo would take it back.
+        """
         if not self.may_leave():
             return False
+        words = wording_of(project)
         self.path, self.paper = None, None
-        self._desk.start(new_document(system, self._desk.wording))
+        self._desk.start(new_document(project.system, words))
+        self._desk.commit(words.word("undo.set-up"), project)
         self.changed.emit()
         return True
 
@@ -157,8 +163,7 @@ class Files(QObject):
 
 def new_document(system: System, words: Wording) -> Document:
     """A document to begin with."""
-    project = new_project(system, words.word("new.project"), words.word("new.wall"))
-    return Document(project, SiteRecord())
+    return Document(new_project(system, words.word("new.project")), SiteRecord())
 
 
 def _today() -> str:

@@ -7,7 +7,6 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from core.drawing.paper import Paper
-from core.lengths import System
 from core.model import OpeningKind
 from core.wording import message
 from gui.desk import Desk
@@ -29,10 +28,11 @@ class Menus:
         middle: Middle,
         more: Mapping[str, Callable[[], object]],
     ) -> None:
-        """`more` holds what the window itself does: quit, night, about."""
+        """`more` holds what the window itself does: new rooms, quit, night, about."""
         self._bar, self._desk, self._files, self._middle = bar, desk, files, middle
         self._doing = Doing(desk)
         self._more = more
+        self._resting = False
         self.actions: dict[str, QAction] = {}
         self.papers: dict[Paper, QAction] = {}
         bar.clear()
@@ -44,6 +44,8 @@ class Menus:
 
     def refresh(self) -> None:
         """Follows the desk: what undo would take back, and what can be done."""
+        if self._resting:
+            return
         desk, words = self._desk, self._desk.wording
         for name, text in (("undo", desk.undo_text), ("redo", desk.redo_text)):
             action = self.actions[f"action.{name}"]
@@ -58,11 +60,18 @@ class Menus:
         self.actions["action.put-back"].setEnabled(self._doing.can_put_back)
         self.papers[self._files.paper_used].setChecked(True)
 
+    def rest(self, resting: bool) -> None:
+        """While the questions of a new room are asked, nothing can be done to the work at hand."""
+        self._resting = resting
+        for name, action in self.actions.items():
+            action.setEnabled(not resting or name in _EVER)
+        self.refresh()
+
     def _file(self) -> None:
         menu, files = self._menu("menu.file"), self._files
         key = QKeySequence.StandardKey
-        self._action(menu, "action.new-inch", lambda: files.new(System.INCH), key.New)
-        self._action(menu, "action.new-metric", lambda: files.new(System.METRIC), "Ctrl+Shift+N")
+        self._action(menu, "action.new-inch", self._more["new-inch"], key.New)
+        self._action(menu, "action.new-metric", self._more["new-metric"], "Ctrl+Shift+N")
         self._action(menu, "action.open", files.open, key.Open)
         menu.addSeparator()
         self._action(menu, "action.save", files.save, key.Save)
@@ -140,6 +149,15 @@ class Menus:
         self.actions[name] = action
         return action
 
+
+_EVER = (
+    "action.new-inch",
+    "action.new-metric",
+    "action.open",
+    "action.quit",
+    "action.night",
+    "action.about",
+)
 
 _NEEDS_WALL = (
     "action.add-stud",

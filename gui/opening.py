@@ -3,6 +3,8 @@
 import sys
 from pathlib import Path
 
+from PySide6.QtCore import QLocale
+
 from core.lengths import System
 from core.storage import Document, load
 from gui.desk import Desk
@@ -14,11 +16,21 @@ from gui.wordings import plain_wording
 
 def open_window(path: Path | None) -> int:
     """The exit code when the window is closed; StorageError if the file cannot be opened."""
-    document: Document = load(path) if path else new_document(System.INCH, plain_wording())
+    system = usual_system()
+    document: Document = load(path) if path else new_document(system, plain_wording())
     app = application(sys.argv[:1])
     load_fonts()
     window = Window(Desk(document), theme_of(app), path.absolute() if path else None)
     window.resize(window.sizeHint())
     window.show()
-    window.middle.paper.setFocus()
+    if path is None:
+        window.new_room(system)
+    else:
+        window.middle.paper.setFocus()
     return app.exec()
+
+
+def usual_system() -> System:
+    """Inches or millimeters, as people measure where this machine is."""
+    metric = QLocale.system().measurementSystem() is QLocale.MeasurementSystem.MetricSystem
+    return System.METRIC if metric else System.INCH

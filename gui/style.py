@@ -11,6 +11,8 @@ QMainWindow, QDialog, QMessageBox {{ background: {panel}; }}
 QWidget#panel, QScrollArea, QScrollArea > QWidget > QWidget {{ background: {panel}; }}
 QLabel {{ background: transparent; qproperty-indent: 0; }}
 QLabel#heading {{ color: {faint}; font-weight: 700; padding-top: 8px; }}
+QLabel#title {{ font-size: 15pt; font-weight: 700; }}
+QLabel#question {{ font-weight: 700; }}
 QLabel#faint, QLabel#standing {{ color: {faint}; font-size: 9.5pt; }}
 QLabel#refusal, QLabel#unbuildable {{ color: {warning}; }}
 QLabel#refusal-over {{ color: {warning}; background: {field}; border: 1px solid {edge};
@@ -45,6 +47,11 @@ QPushButton, QToolButton#fold {{
 }}
 QPushButton:hover {{ border: 1px solid {chalk}; }}
 QPushButton:focus, QToolButton#fold:focus {{ border: 1px solid {chalk}; }}
+QPushButton#pick {{ padding: 4px 10px; border-radius: 0; }}
+QPushButton#pick:checked {{ background: {chalk}; color: {paper}; border: 1px solid {chalk}; }}
+QPushButton#begin {{ background: {chalk}; color: {paper}; border: 1px solid {chalk};
+    padding: 6px 18px; font-weight: 700; }}
+QPushButton#begin:focus, QPushButton#pick:checked:focus {{ border: 2px solid {ink}; }}
 QPushButton:disabled {{ color: {faint}; }}
 QToolButton#fold {{ background: transparent; border: 1px solid transparent; font-weight: 700;
     padding: 3px 0; }}

@@ -1,5 +1,7 @@
 """The window: room and walls on the left, one of them in the middle, what is held on the right."""
 
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QSize, Qt
@@ -11,11 +13,14 @@ from PySide6.QtWidgets import (
     QMessageBox,
     QSizePolicy,
     QSplitter,
+    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from core import __version__
+from core.lengths import System
+from core.model import Project
 from core.wording import message
 from gui import held, walls
 from gui.asking import Ask, Dialogs
@@ -24,6 +29,7 @@ from gui.files import Files
 from gui.held import Held
 from gui.menus import Menus
 from gui.middle import Middle
+from gui.newroom.page import NewRoom
 from gui.pace import Pace
 from gui.site.doubt_bar import DoubtBar
 from gui.sizes import scaled
@@ -45,6 +51,7 @@ class Window(QMainWindow):
         self.desk, self.theme = desk, theme
         self.files = Files(desk, ask or Dialogs(self), path)
         self.foot = QLabel()
+        self.page: NewRoom | None
         self._pace = Pace(lambda: self.held.refresh(), _PAUSE_MS, self)
         self._build()
         self._make_foot()
@@ -53,6 +60,7 @@ class Window(QMainWindow):
         desk.held_changed.connect(self._on_held)
         desk.said.connect(self._say)
         self.files.changed.connect(self._title)
+        self.files.changed.connect(self._leave_page)
 
     def _build(self) -> None:
         """Makes all that has words in it, in the words of the project."""
@@ -73,10 +81,14 @@ class Window(QMainWindow):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(split, 1)
+        self.pages, self.page = QStackedWidget(), None
+        self.pages.addWidget(split)
+        column.addWidget(self.pages, 1)
         column.addWidget(self.foot)
         self.setCentralWidget(whole)
-        more = {
+        more: dict[str, Callable[[], object]] = {
+            "new-inch": partial(self.new_room, System.INCH),
+            "new-metric": partial(self.new_room, System.METRIC),
             "quit": self.close,
             "night": self._turn_night,
             "about": self.about,
@@ -105,7 +117,22 @@ class Window(QMainWindow):
         self.setStyleSheet(style_sheet(theme))
         self.middle.set_theme(theme)
         self.walls.set_theme(theme)
+        if self.page is not None:
+            self.page.set_theme(theme)
         self.menus.actions["action.night"].setChecked(theme.dark)
+
+    def new_room(self, system: System) -> None:
+        """Asks for a new room; the work at hand stays until that one begins."""
+        self._leave_page()
+        name = self.desk.wording.word("new.project")
+        page = self.page = NewRoom(system, name, self.theme)
+        page.begun.connect(self._begin)
+        page.left.connect(self._leave_page)
+        page.said.connect(self._say)
+        self.pages.addWidget(page)
+        self.pages.setCurrentWidget(page)
+        self.menus.rest(True)
+        page.start()
 
     def about(self) -> None:
         """Says what this is, and that it judges no structure."""
@@ -137,6 +164,22 @@ class Window(QMainWindow):
         """Shows the room, in which the next press begins a wall."""
         self.desk.show_room()
         self.middle.room.plan.arm(on=True)
+
+    def _begin(self, project: Project) -> None:
+        """Begins with a room whose questions were answered, at its plan."""
+        if self.files.begin(project):
+            self.desk.show_room()
+            self.middle.paper.setFocus()
+
+    def _leave_page(self) -> None:
+        """Goes back from the questions to the work at hand."""
+        page, self.page = self.page, None
+        if page is not None:
+            self.pages.removeWidget(page)
+            page.deleteLater()
+            self._say("")
+            self.menus.rest(False)
+            self.middle.paper.setFocus()
 
     def _turn_night(self) -> None:
         self.set_theme(Theme.day() if self.theme.dark else Theme.night())

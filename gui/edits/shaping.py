@@ -47,19 +47,36 @@ def set_eave(project: Project, side: Side, height: Length | float) -> Project:
     return _lengths(project, made, height, slope.eave_height.mm, what)
 
 
+def set_eaves(project: Project, height: Length | float) -> Project:
+    """The room with the same height at every eave; its slopes keep their pitches."""
+    slopes = _slopes(project.room)
+
+    def made(mm: Length | float) -> Changes:
+        tall = stated(project, mm)
+        return {
+            name: msgspec.structs.replace(slope, eave_height=tall) for name, slope in slopes.items()
+        }
+
+    now = next(iter(slopes.values())).eave_height.mm
+    return _lengths(project, made, height, now, message("shape.eaves"))
+
+
 def set_pitch(project: Project, side: Side, number: int, pitch: Pitch) -> Project:
     """The room with another pitch of one stretch of a slope; its eave stays."""
-    changes = _pitched(project.room, side, number, pitch)
-    reason = _why_not(project.room, changes)
-    if reason is None:
-        return set_room(project, **changes)
-    nearest = _nearest_pitch(project, side, number, pitch)
-    what = message(f"shape.pitch-{side.value}")
-    told = message(
-        "shape.refused", what=what, wanted=pitch.text, reason=reason, nearest=nearest.text
-    )
-    found = set_room(project, **_pitched(project.room, side, number, nearest))
-    raise Beyond(told, found)
+    room = project.room
+    what, now = message(f"shape.pitch-{side.value}"), _pitch(room, side, number)
+    return _pitches(project, lambda p: _pitched(room, side, number, p), pitch, now, what)
+
+
+def set_pitches(project: Project, pitch: Pitch) -> Project:
+    """The room with one pitch from every eave."""
+    slopes = _slopes(project.room)
+
+    def made(each: Pitch) -> Changes:
+        return {name: _with_pitch(slope, 0, each) for name, slope in slopes.items()}
+
+    now = next(iter(slopes.values())).pitch
+    return _pitches(project, made, pitch, now, message("shape.pitches"))
 
 
 def set_ridge_height(project: Project, height: Length | float) -> Project:
@@ -180,13 +197,28 @@ def _nearest(
     return good, bad
 
 
-def _nearest_pitch(project: Project, side: Side, number: int, wanted: Pitch) -> Pitch:
+def _pitches(
+    project: Project, made: Callable[[Pitch], Changes], wanted: Pitch, now: Pitch, what: Message
+) -> Project:
+    """The room with a pitch changed; beyond the last that fits, refused with that one."""
+    reason = _why_not(project.room, made(wanted))
+    if reason is None:
+        return set_room(project, **made(wanted))
+    nearest = _nearest_pitch(project, made, wanted, now)
+    told = message(
+        "shape.refused", what=what, wanted=wanted.text, reason=reason, nearest=nearest.text
+    )
+    raise Beyond(told, set_room(project, **made(nearest)))
+
+
+def _nearest_pitch(
+    project: Project, made: Callable[[Pitch], Changes], wanted: Pitch, now: Pitch
+) -> Pitch:
     """The last pitch on the way from the one there is to a wanted one that fits."""
-    room, system = project.room, project.system
-    now = _pitch(room, side, number)
+    system = project.system
 
     def fits(pitch: Pitch) -> bool:
-        return _why_not(room, _pitched(room, side, number, pitch)) is None
+        return _why_not(project.room, made(pitch)) is None
 
     good, bad = now.tangent, wanted.tangent
     for _ in range(_HALVINGS):
@@ -265,6 +297,12 @@ def _slope(room: Room, side: Side) -> Slope:
     if slope is None:
         raise LookupError(f"the room has no slope on the {side.value}")
     return slope
+
+
+def _slopes(room: Room) -> dict[str, Slope]:
+    """The slopes there are, by the name of their side."""
+    found = {side.value: getattr(room, side.value) for side in Side}
+    return {name: slope for name, slope in found.items() if slope is not None}
 
 
 def _mm(length: Length | float) -> float:

@@ -15,8 +15,9 @@ from core.model import SiteRecord
 from core.storage import Document, load, save
 from gui.asking import Leave
 from gui.desk import Desk
-from gui.edits import move_opening
-from gui.files import Files
+from gui.edits import move_opening, new_project
+from gui.files import Files, new_document
+from gui.wordings import plain_wording
 from loft import INCH, desk_of, loft
 
 
@@ -99,7 +100,7 @@ def test_unsaved_work_is_never_left_unasked(
     files = Files(desk, asked)
     change(desk)
     changed = desk.document
-    done = files.new(System.INCH) if act == "new" else files.open()
+    done = files.begin(new_project(System.INCH, "new")) if act == "new" else files.open()
     assert asked.questions[0] == "leave loft"
     assert (done, desk.project.name != "loft") == (left, left)
     assert target.exists() == (answer is Leave.SAVE)
@@ -125,7 +126,7 @@ def test_a_new_project_is_clean_and_has_its_systems_paper(
     desk: Desk, system: System, paper: str
 ) -> None:
     files = Files(desk, Asked())
-    assert files.new(system)
+    assert files.begin(new_document(system, plain_wording()).project)
     assert (desk.project.system, desk.is_clean, files.path) == (system, True, None)
     assert files.paper_used is Paper(paper)
 

@@ -43,6 +43,7 @@ def test_without_a_file_a_new_room_opens(windows: list[Window]) -> None:
     (window,) = windows
     assert (window.files.path, window.desk.project.name) == (None, "New room")
     assert window.desk.is_clean
+    assert window.page is not None
 
 
 def test_a_file_that_cannot_be_opened_opens_no_window(

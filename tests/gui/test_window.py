@@ -215,17 +215,90 @@ def test_the_panels_follow_a_drag(shown: Shown, qtbot: QtBot) -> None:
     qtbot.waitUntil(lambda: left.text() == "60 in")
 
 
+def begin(shown: Shown, name: str) -> None:
+    """A new room, its questions passed over, with a first wall."""
+    shown.do(name)
+    assert shown.window.page is not None
+    shown.window.page.begin()
+    shown.do("add-wall")
+    shown.desk.show_wall("A")
+
+
 def test_metric_work_has_metric_words(shown: Shown, qtbot: QtBot) -> None:
-    shown.do("new-metric")
+    begin(shown, "new-metric")
     assert shown.desk.project.system is System.METRIC
     qtbot.waitUntil(lambda: shown.window.walls.list.count() == 2)
     shown.do("add-door")
     captions = shown.window.held.numbers.accessibleDescription()
     assert captions.startswith("Structural opening 900 mm × 2060 mm")
-    shown.do("new-inch")
+    begin(shown, "new-inch")
     shown.do("add-door")
     captions = shown.window.held.numbers.accessibleDescription()
     assert captions.startswith('Rough opening 34" × 82 1/2"')
+
+
+def test_a_new_room_is_asked_for_over_the_work_at_hand(shown: Shown) -> None:
+    shown.move()
+    before = shown.desk.document
+    shown.do("new-inch")
+    page = shown.window.page
+    assert page is not None
+    assert shown.window.pages.currentWidget() is page
+    assert not shown.enabled("undo")
+    assert not shown.enabled("save")
+    assert shown.enabled("open")
+    QTest.keyClick(page.questions.across, Qt.Key.Key_Escape)
+    assert shown.window.page is None
+    assert shown.desk.document == before
+    assert shown.enabled("undo")
+    assert shown.asked.questions == []
+
+
+@pytest.mark.parametrize("answer", [Leave.CANCEL, Leave.DISCARD])
+def test_unsaved_work_is_asked_about_when_the_new_room_begins(shown: Shown, answer: Leave) -> None:
+    shown.move()
+    shown.asked.leaves = answer
+    shown.do("new-inch")
+    assert shown.window.page is not None
+    shown.window.page.begin()
+    begun = answer is Leave.DISCARD
+    assert shown.asked.questions == ["leave loft"]
+    assert (shown.window.page is None, shown.desk.project.name == "New room") == (begun, begun)
+    shown.asked.leaves = Leave.DISCARD
+
+
+def test_a_room_that_was_answered_is_unsaved_work_and_one_step_of_undo(shown: Shown) -> None:
+    shown.do("new-inch")
+    page = shown.window.page
+    assert page is not None
+    QTest.keyClicks(page.questions.across, "20'")
+    QTest.keyClick(page.questions.across, Qt.Key.Key_Return)
+    page.begin()
+    assert shown.desk.letter is None
+    assert shown.desk.project.room.width.mm == 240 * INCH
+    assert shown.text("undo") == "&Undo: setting up the room"
+    assert not shown.desk.is_clean
+    assert shown.window.middle.paper.hasFocus()
+
+
+def test_another_new_room_begins_its_questions_anew(shown: Shown) -> None:
+    shown.do("new-inch")
+    first = shown.window.page
+    shown.do("new-metric")
+    second = shown.window.page
+    assert second is not None
+    assert second is not first
+    assert second.questions.across.text() == "7 m"
+    assert shown.window.pages.count() == 2
+
+
+def test_what_the_page_has_to_say_stands_at_the_foot(shown: Shown) -> None:
+    shown.do("new-inch")
+    assert shown.window.page is not None
+    shown.window.page.desk.said.emit("Left eave 48")
+    assert shown.window.foot.text() == "Left eave 48"
+    shown.do("night")
+    assert shown.window.page.section.theme.dark
 
 
 def test_day_turns_to_night_and_back(shown: Shown) -> None:

@@ -9,7 +9,7 @@ from core.job import work_out
 from core.lengths import Length, System
 from core.model import OpeningKind, Point, Project, Room, SiteRecord, StandsOn
 from core.storage.sense import project_faults
-from gui.edits import Refusal, add_opening, new_project, set_wall
+from gui.edits import Refusal, add_opening, add_wall, new_project, set_wall
 from gui.edits.roof_parts import Path, add_part, parts, remove_part, set_part
 from gui.wordings import wording_of
 from loft import loft
@@ -31,7 +31,7 @@ def inches(value: float) -> Length:
 @pytest.mark.parametrize("where", LISTS, ids="-".join)
 @pytest.mark.parametrize("system", System)
 def test_a_new_part_makes_sense_and_the_walls_stand(where: Path, system: System) -> None:
-    project = add_part(add_part(new_project(system, "new", "wall"), where), where)
+    project = add_part(add_part(add_wall(new_project(system, "new"), "wall"), where), where)
     assert len(parts(project, where)) == 2
     assert list(project_faults(project)) == []
     assert all(wall.frame is not None for wall in work_out(project, SiteRecord()).walls)
