@@ -1,6 +1,7 @@
 """Lengths and counts within a range, each check a function that gives the faults."""
 
 from collections.abc import Iterator
+from functools import cache
 
 from core.lengths import Length, write
 from core.storage.faults import Fault
@@ -40,6 +41,7 @@ def few_enough(items: tuple[object, ...], most: int, place: str) -> Iterator[Fau
         yield fault(place, Why.TOO_MANY_ITEMS, found=len(items), limit=most)
 
 
+@cache
 def mm_text(mm: float) -> str:
     """A limit in mm as it stands in a sentence; nothing is the same in any unit.
 

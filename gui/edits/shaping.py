@@ -147,40 +147,40 @@ def _lengths(
 ) -> Project:
     """The room with a length changed; beyond the last that fits, refused with that one (mm)."""
 
-    def stopped(mm: Length | float) -> Message | None:
-        return _stopped(project, made, mm)
+    def tried(mm: Length | float) -> Project | Message:
+        return _tried(project, made, mm)
 
-    if stopped(wanted) is None:
-        return set_room(project, **made(wanted))
-    nearest, past = _nearest(stopped, now, _mm(wanted), project.habits.tape.step_mm)
+    outcome = tried(wanted)
+    if isinstance(outcome, Project):
+        return outcome
+    nearest, past = _nearest(tried, now, _mm(wanted), project.habits.tape.step_mm)
+    reason, found = tried(past), tried(nearest)
     told = message(
         "shape.refused",
         what=what,
         wanted=Mm(_mm(wanted)),
-        reason=stopped(past) or message("shape.no-meeting"),
+        reason=reason if isinstance(reason, Message) else outcome,
         nearest=Mm(nearest),
     )
-    raise Beyond(told, set_room(project, **made(nearest)))
+    raise Beyond(told, found if isinstance(found, Project) else project)
 
 
-def _stopped(
+def _tried(
     project: Project, made: Callable[[Length | float], Changes], mm: Length | float
-) -> Message | None:
-    """Why a length cannot be so; None where it can."""
+) -> Project | Message:
+    """The room with a length so, or why it cannot be."""
     try:
         changes = made(mm)
         reason = _why_not(project.room, changes)
-        if reason is None:
-            set_room(project, **changes)
+        return set_room(project, **changes) if reason is None else reason
     except Refusal as refusal:
         return refusal.message
     except ValueError:
         return message("shape.no-meeting")
-    return reason
 
 
 def _nearest(
-    stopped: Callable[[float], Message | None], start: float, bad: float, step: float
+    tried: Callable[[float], Project | Message], start: float, bad: float, step: float
 ) -> tuple[float, float]:
     """The last value on the way from a start to a bad one that fits, and one that just does not.
 
@@ -189,11 +189,11 @@ def _nearest(
     good, way = start, 1 if bad > start else -1
     for _ in range(_HALVINGS):
         middle = (good + bad) / 2
-        good, bad = (middle, bad) if stopped(middle) is None else (good, middle)
+        good, bad = (middle, bad) if isinstance(tried(middle), Project) else (good, middle)
     count = math.floor(good * way / step + _CLOSE) * way
-    for tried in (count, count - way):
-        if stopped(tried * step) is None:
-            return tried * step, bad
+    for steps in (count, count - way):
+        if isinstance(tried(steps * step), Project):
+            return steps * step, bad
     return good, bad
 
 

@@ -6,13 +6,14 @@ from typing import Any
 import msgspec
 
 from core.lengths import Length, write_pitch
-from core.model import FloorSeen, Project, RidgeBeam, RoofBuilt, Room, Slope
+from core.model import FloorSeen, Project, RidgeBeam, RoofBuilt, Room, Side, Slope
 from core.roof import ridge
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import set_name, set_room
+from gui.edits.shaping import set_eave, set_flat_ceiling, set_pitch, set_width
 from gui.edits.stating import stated
-from gui.fields import Field, LengthsField, PitchField, TextField, Tick, shown
+from gui.fields import Field, LengthField, LengthsField, PitchField, TextField, Tick, shown
 from gui.panels.form import Form
 from gui.panels.timber import timber_row
 
@@ -43,8 +44,14 @@ class RoomForm(Form):
         )
         self.shows(lambda: self.name.show_text(desk.project.name))
         self.row("field.project", self.name)
-        self.across = self._plain("field.room-width", "width")
-        self.along = self._plain("field.room-length", "length")
+        self.across = self._plain(
+            "field.room-width",
+            lambda: self.room.width,
+            lambda length: set_width(desk.project, length),
+        )
+        self.along = self._plain(
+            "field.room-length", lambda: self.room.length, lambda length: self._set(length=length)
+        )
         self._slope("left")
         self._slope("right")
         self._ceiling()
@@ -62,12 +69,10 @@ class RoomForm(Form):
         thing = self.words.word("undo.room")
         return self.words.say(message("undo.field", field=field, thing=thing))
 
-    def _plain(self, message_id: str, name: str) -> Any:
-        field = self.length(
-            message_id,
-            lambda: getattr(self.room, name),
-            lambda length: self._set(**{name: length}),
-        )
+    def _plain(
+        self, message_id: str, value: Callable[[], Length], edit: Callable[[Length], Project]
+    ) -> LengthField:
+        field = self.length(message_id, value, edit)
         self.row(message_id, field)
         return field
 
@@ -78,9 +83,6 @@ class RoomForm(Form):
             found: Slope | None = getattr(self.room, side)
             return found
 
-        def part(**changes: Any) -> Project:
-            return self._set(**{side: msgspec.structs.replace(slope() or self._new(), **changes)})
-
         tick = self._tick(
             f"heading.{side}-slope",
             lambda: slope() is not None,
@@ -89,10 +91,12 @@ class RoomForm(Form):
         eave = self.shown_length(
             "field.eave-height",
             lambda: self._text(slope(), "eave_height"),
-            lambda length: part(eave_height=length),
+            lambda length: set_eave(self.desk.project, Side(side), length),
         )
         pitch = PitchField(self.words.word("field.pitch"), self.desk)
-        pitch.stated.connect(lambda p: self.apply(pitch, lambda: part(pitch=p)))
+        pitch.stated.connect(
+            lambda p: self.apply(pitch, lambda: set_pitch(self.desk.project, Side(side), 0, p))
+        )
         self.shows(lambda: pitch.show_text(_pitch_text(slope())))
         for message_id, field in (("field.eave-height", eave), ("field.pitch", pitch)):
             field.setAccessibleName(f"{tick.text()}, {self.words.word(message_id)}")
@@ -114,7 +118,7 @@ class RoomForm(Form):
         field = self.shown_length(
             "field.flat-ceiling",
             lambda: self._text(self.room, "flat_ceiling"),
-            lambda length: self._set(flat_ceiling=length),
+            lambda length: set_flat_ceiling(self.desk.project, length),
         )
         self._dependent("field.flat-ceiling", field, lambda: self.room.flat_ceiling is not None)
 

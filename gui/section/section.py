@@ -4,8 +4,7 @@ from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from core.drawing import Dimension, Element, Text
-from core.drawing.dimension import dimension_parts
+from core.wording import message
 from gui.desk import Desk
 from gui.section.gestures import Shaping
 from gui.section.handles import Handle, Ways, handles
@@ -13,15 +12,12 @@ from gui.section.numbers import told
 from gui.section.sight import SectionSight
 from gui.section.spot import Spot
 from gui.section.typing_over import TypingOver
+from gui.section.under import handle_under, number_under, numbers
 from gui.sketcher.camera import XY, Camera
-from gui.sketcher.extent import extent
 from gui.sketcher.paint import Ink, paint
 from gui.sketcher.pulls import grip_of
 from gui.sketcher.wheel import place
 from gui.theme import Theme
-
-PICK_PX = 10.0
-"""How near to a handle the pointer has to be."""
 
 START_PX = 3.0
 """A press becomes a pull only when the pointer has gone this far."""
@@ -80,7 +76,8 @@ class SectionView(QWidget):
 
     def number_rect(self, key: str) -> QRect:
         """Where a number is written, px; an empty rectangle where it is not."""
-        return next((rect for found, rect in self._numbers() if found == key), QRect())
+        drawing = self._sight.drawing(self.density)
+        return numbers(drawing, self.camera, self.density).get(key, QRect())
 
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""
@@ -146,12 +143,12 @@ class SectionView(QWidget):
             return
         self.settle()
         at = place(event.position())
-        key, number = self._handle_under(at), self._number_under(at)
-        if key is not None:
-            self._spots[key].setFocus(Qt.FocusReason.MouseFocusReason)
-            self._down, self._hover = at, key
-        elif number is not None:
-            self.type_over(number)
+        self._look_under(at)
+        if self._hover is not None:
+            self._spots[self._hover].setFocus(Qt.FocusReason.MouseFocusReason)
+            self._down = at
+        elif self._number is not None:
+            self.type_over(self._number)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         at = place(event.position())
@@ -180,38 +177,27 @@ class SectionView(QWidget):
             self.update()
 
     def _look_under(self, at: XY) -> None:
+        """Notes what lies under the pointer, and gives the pointer the shape of what it can do."""
         before = (self._hover, self._number)
-        self._hover = self._handle_under(at)
-        self._number = self._number_under(at) if self._hover is None else None
+        handle = handle_under(self.desk.project.room, self.camera, at)
+        drawing = self._sight.drawing(self.density)
+        under = number_under(drawing, self.camera, self.density, at)
+        self._hover = handle.key if handle else None
+        self._number = under if handle is None else None
         if before == (self._hover, self._number):
             return
-        ways = {h.key: h.ways for h in handles(self.desk.project.room)}
-        arrow = Qt.CursorShape.IBeamCursor if self._number else Qt.CursorShape.ArrowCursor
-        self.setCursor(_SHAPES[ways[self._hover]] if self._hover else arrow)
+        plain = Qt.CursorShape.IBeamCursor if self._number else Qt.CursorShape.ArrowCursor
+        self.setCursor(_SHAPES[handle.ways] if handle else plain)
+        self.setToolTip(self._tip())
         self.update()
 
-    def _handle_under(self, at: XY) -> str | None:
-        """The key of the nearest handle within reach."""
-        found = []
-        for handle in handles(self.desk.project.room):
-            x, y = self.camera.to_screen(handle.at)
-            found.append((((x - at[0]) ** 2 + (y - at[1]) ** 2) ** 0.5, handle.key))
-        away, key = min(found)
-        return key if away <= PICK_PX else None
-
-    def _number_under(self, at: XY) -> str | None:
-        point = QPointF(*at).toPoint()
-        return next((key for key, rect in self._numbers() if rect.contains(point)), None)
-
-    def _numbers(self) -> list[tuple[str, QRect]]:
-        """The keys of all numbers that can be typed over, and where they are written, px."""
-        drawing, density = self._sight.drawing(self.density), self.density
-        texts = [t for e in drawing for t in _texts(e, self.camera.scale / density)]
-        rects = ((t.key, extent(t, self.camera, density)) for t in texts)
-        return [
-            (key, QRectF(r.left, r.low, r.right - r.left, r.high - r.low).toAlignedRect())
-            for key, r in rects
-        ]
+    def _tip(self) -> str:
+        """What can be done with what lies under the pointer."""
+        words, key = self.desk.wording, self._hover or self._number
+        if key is None:
+            return ""
+        at = told(self.desk.project.room, key)
+        return words.say(message("section.pull" if self._hover else "section.type", at=at))
 
     def _underline(self, painter: QPainter, rect: QRect) -> None:
         """A breath of chalk behind the number under the pointer."""
@@ -259,12 +245,3 @@ class SectionView(QWidget):
         spot.clicked.connect(lambda: self.type_over(handle.key))
         spot.show()
         return spot
-
-
-def _texts(element: Element, scale: float) -> list[Text]:
-    """The texts of an element that state a number."""
-    if isinstance(element, Dimension):
-        parts = dimension_parts(element, scale)
-        return [p for p in parts if isinstance(p, Text) and p.key]
-    stated = isinstance(element, Text) and element.key and element.key != "headroom"
-    return [element] if stated and isinstance(element, Text) else []

@@ -69,7 +69,6 @@ class Spot(QAbstractButton):
         self._ways = handle.ways
         self.move(round(at.x() - self.width() / 2), round(at.y() - self.height() / 2))
         self.setAccessibleName(name)
-        self.setToolTip(name)
         self.update()
 
     def event(self, event: QEvent) -> bool:

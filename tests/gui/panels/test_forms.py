@@ -285,3 +285,11 @@ def test_the_answers_about_roof_and_floor_decide_the_cautions(make: Make, desk: 
     ids = [caution.message.id for caution in desk.results.cautions]
     assert {"standing.trusses", "standing.floor-papers"} < set(ids)
     assert desk.undo_text == "Who looked at the floor of the room"
+
+
+def test_an_eave_over_the_other_slope_is_refused_with_the_nearest(make: Make, desk: Desk) -> None:
+    # The right slope is 288 high at the left eave, and the ridge stays a millimetre off the wall.
+    field = named(make(RoomForm, None), "Left slope of the roof, Height at eave wall")
+    enter(field, "300")
+    assert 'the nearest that does is 287 7/8"' in field.note.text()
+    assert desk.project == loft()

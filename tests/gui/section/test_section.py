@@ -267,6 +267,19 @@ def test_a_number_that_does_not_fit_stays_with_its_sentence_under_it(shown: Show
     assert shown.desk.undo_text is None
 
 
+def test_pointing_tells_what_it_is_and_what_can_be_done(shown: Shown) -> None:
+    QTest.mouseMove(shown.view, shown.at("ridge"))
+    assert shown.view.toolTip().startswith('Ridge height 168". Pull it')
+    assert shown.view.lively == "ridge"
+    assert shown.view.cursor().shape() is Qt.CursorShape.SizeAllCursor
+    QTest.mouseMove(shown.view, shown.view.number_rect("width").center())
+    assert shown.view.toolTip() == 'Room width 240". Click and type it over.'
+    assert shown.view.cursor().shape() is Qt.CursorShape.IBeamCursor
+    QTest.mouseMove(shown.view, QPoint(3, 3))
+    assert shown.view.toolTip() == ""
+    assert shown.view.lively is None
+
+
 def test_a_roof_that_loses_its_ridge_loses_the_handle(shown: Shown) -> None:
     from gui.edits import set_room
 
