@@ -10,14 +10,18 @@ from gui.outputs import demo_bytes
 
 
 class State(NamedTuple):
-    """What the window shows in a picture: demo, wall, what is held, theme, and its size."""
+    """What the window shows in a picture: demo, wall, what is held, theme, and its size.
+
+    Without a wall it shows the room; `asks` shows the page of a new room over it.
+    """
 
     name: str
     metric: bool
-    wall: str
+    wall: str | None
     held: str | None = None
     night: bool = False
     size: tuple[int, int] = (1400, 860)
+    asks: bool = False
 
 
 STATES = (
@@ -31,6 +35,10 @@ STATES = (
     State("metric", metric=True, wall="C", held="C/layout/3"),
     State("metric-double-plate", metric=True, wall="D"),
     State("small-window", metric=False, wall="C", size=(1024, 680)),
+    State("room", metric=False, wall=None),
+    State("room-small-night", metric=True, wall=None, night=True, size=(1024, 680)),
+    State("new-room", metric=False, wall=None, asks=True),
+    State("new-room-small-night", metric=True, wall=None, night=True, size=(1024, 680), asks=True),
 )
 
 
@@ -59,10 +67,15 @@ def _take(state: State, path: Path) -> None:
     theme = Theme.night() if state.night else Theme.day()
     window = Window(Desk(document), theme, Path(f"{name}.eave"))
     window.resize(*state.size)
-    window.desk.show_wall(state.wall)
+    if state.wall is None:
+        window.desk.show_room()
+    else:
+        window.desk.show_wall(state.wall)
     window.show()
     app.processEvents()
     window.desk.hold(state.held)
+    if state.asks:
+        window.new_room(document.project.system)
     app.processEvents()
     window.grab().save(str(path))
     window.deleteLater()
