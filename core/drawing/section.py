@@ -10,8 +10,18 @@ from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Tex
 from core.drawing.pen import Pen
 from core.drawing.section_figures import section_figures
 from core.drawing.view import View
-from core.model import Purlin, Room, Wall
-from core.roof import RoofLine, RoomSection, purlin_across, section_of, underside
+from core.model import Dormer, Purlin, Room, Wall, Wing
+from core.roof import (
+    Roof,
+    RoofLine,
+    RoomSection,
+    below,
+    purlin_across,
+    roof_line,
+    roof_of,
+    section_of,
+    underside,
+)
 from core.wording import Wording
 
 EAVE_WALL = 120.0
@@ -29,6 +39,7 @@ def section(room: Room, view: View, wording: Wording, walls: tuple[Wall, ...] = 
     cut = section_of(room)
     return (
         *_beyond(room, cut, walls, view),
+        *_aside(room, cut),
         *_eave_walls(cut),
         *_rafters(room, cut),
         *_beam(room, cut),
@@ -54,6 +65,26 @@ def _beyond(room: Room, cut: RoomSection, walls: tuple[Wall, ...], view: View) -
     for kept in room.kept_clear:
         left, right = kept.across.mm, kept.across.mm + kept.wide.mm
         drawn += _upright(cut, max(0.0, left), min(cut.width, right))
+    return tuple(drawn)
+
+
+def _aside(room: Room, cut: RoomSection) -> Drawing:
+    """Dormers and wings behind the cut: roofs and fronts, where they stand over the room's."""
+    roof = Roof(roof_of(room).parts)
+    parts: tuple[Dormer | Wing, ...] = (*room.dormers, *room.wings)
+    drawn: list[Element] = []
+    for part in parts:
+        middle = part.start.mm + part.width.mm / 2
+        line = roof_line(roof, (0.0, middle), (cut.width, middle))
+        for low in below(cut.rafters, line):
+            tops = [
+                (x, over.at(x))
+                for over in line.segments
+                if max(low.left, over.left) < min(low.right, over.right)
+                for x in (max(low.left, over.left), min(low.right, over.right))
+            ]
+            ends = ((low.left, low.at(low.left)), (low.right, low.at(low.right)))
+            drawn.append(Stroke((ends[0], *tops, ends[1]), Pen.BEYOND))
     return tuple(drawn)
 
 

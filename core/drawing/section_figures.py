@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from core.drawing.dimension import LIFT
-from core.drawing.elements import XY, Align, Dimension, Drawing, Element, Stroke, Text
+from core.drawing.elements import XY, Align, Dimension, Drawing, Element, Fill, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
@@ -146,6 +146,7 @@ def _triangle(room: Room, cut: RoomSection, rise: Rise, view: View, wording: Wor
     corner = (foot[0], head[1])
     key = f"pitch/{rise.side.value}/{rise.number}"
     return (
+        Fill((foot, head, corner), Pen.DIMENSION, key),
         Stroke((foot, head, corner), Pen.DIMENSION, key, closed=True),
         *_triangle_texts(pitch, (foot, head, corner), way, key, view, wording),
     )

@@ -67,6 +67,8 @@ class NewRoom(QWidget):
 
     def begin(self) -> None:
         """Hands out the room, or goes to the answer that could not be taken."""
+        # A text that is still being typed is an answer as well.
+        self.go.setFocus(Qt.FocusReason.OtherFocusReason)
         wrong = self.questions.unanswered()
         if wrong is not None:
             self._to(wrong)
@@ -74,11 +76,17 @@ class NewRoom(QWidget):
         self.begun.emit(self.desk.project)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        """Enter goes on to the next question, and from the last one begins; Escape goes back."""
+        """Enter goes on to the next question, and from the last one begins; Escape goes back.
+
+        Where something was answered Escape only goes to the button that gives it up.
+        """
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._next()
-        elif event.key() == Qt.Key.Key_Escape:
+        elif event.key() == Qt.Key.Key_Escape and self.desk.is_clean:
             self.left.emit()
+        elif event.key() == Qt.Key.Key_Escape:
+            self._to(self.back)
+            self.said.emit(self.desk.wording.word("question.give-up"))
         else:
             super().keyPressEvent(event)
 

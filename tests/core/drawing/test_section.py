@@ -12,7 +12,18 @@ from core.drawing.extent import extent, text_corners
 from core.drawing.placing import Rect, bounds
 from core.drawing.section import section
 from core.lengths import Pitch, System, Tape
-from core.model import ClearKind, KeptClear, Passing, PitchBreak, Purlin, Room, Wall
+from core.model import (
+    ClearKind,
+    Dormer,
+    DormerKind,
+    KeptClear,
+    Passing,
+    PitchBreak,
+    Purlin,
+    Room,
+    Side,
+    Wall,
+)
 from core.wording import Wording
 from walls import UK, US, at_degrees, in_12
 
@@ -184,6 +195,22 @@ def test_a_wall_across_the_room_is_seen_face_on_without_one() -> None:
     (seen,) = (e for e in drawing if isinstance(e, Fill) and e.pen is Pen.BEYOND)
     assert bounds(seen.outline) == pytest.approx([s * INCH for s in (36, 0, 200, 90)])
     assert "B" not in [e.text for e in drawing if isinstance(e, Text)]
+
+
+def test_a_dormer_is_seen_where_it_stands_over_the_slope() -> None:
+    """A shed dormer on the right slope of 9 in 12 from 30: its face 24 in, 84 high, 3 in 12.
+
+    Its roof is 84 + (216 - u)/4 on the way in, the slope 30 + 3/4 (240 - u): they meet where
+    138 - u/4 = 210 - 3/4 u, at u = 144, 102 high. The front is 3 1/2 thick, so that it is seen from
+    219 1/2, where the slope is 45 3/8 and the dormer's roof 83 1/8.
+    """
+    start, width, face, front, height = (US.length(x) for x in (100, 96, 24, 3.5, 84))
+    kind, side = DormerKind.SHED, Side.RIGHT
+    dormer = Dormer("dormer-1", kind, side, start, width, face, front, height, in_12(3))
+    drawing = drawn(msgspec.structs.replace(GABLE, dormers=(dormer,)))
+    (seen,) = (e for e in drawing if isinstance(e, Stroke) and e.pen is Pen.BEYOND)
+    points = [(round(x / INCH, 3), round(y / INCH, 3)) for x, y in seen.points]
+    assert points == [(144, 102), (144, 102), (219.5, 83.125), (219.5, 45.375)]
 
 
 def _gambrel() -> Room:

@@ -161,6 +161,25 @@ def test_escape_first_gives_a_text_back_and_then_the_work_at_hand(shown: Shown) 
     assert shown.left == [True]
 
 
+def test_escape_does_not_give_up_answers_by_itself(shown: Shown) -> None:
+    said: list[str] = []
+    shown.page.said.connect(said.append)
+    shown.type("20'")
+    shown.enter()
+    QTest.keyClick(shown.here, Key.Key_Escape)
+    assert shown.left == []
+    assert shown.here is shown.page.back
+    assert said[-1] == "Back gives up what was answered here."
+    shown.enter()
+    assert shown.left == [True]
+
+
+def test_begin_takes_the_text_that_is_still_being_typed(shown: Shown) -> None:
+    shown.type("20'")
+    shown.page.begin()
+    assert str(shown.begun[0].room.width) == "20'"
+
+
 def test_tab_goes_through_questions_then_buttons_then_the_section(shown: Shown) -> None:
     questions = shown.page.questions
     wanted = [
