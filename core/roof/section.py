@@ -5,6 +5,8 @@ dormers and wings stand along the room and are left out: this is the section tha
 halfway along.
 """
 
+from functools import lru_cache
+
 import msgspec
 
 from core.model import Room, Side, Slope
@@ -49,8 +51,12 @@ class RoomSection(msgspec.Struct, frozen=True):
         return next(found, None)
 
 
+@lru_cache(maxsize=8)
 def section_of(room: Room) -> RoomSection:
-    """The section across a room; ValueError for a room without any slope."""
+    """The section across a room; ValueError for a room without any slope.
+
+    Kept for a while: one frame of a pull asks for the same section many times over.
+    """
     plain = msgspec.structs.replace(room, start_hip=None, end_hip=None, dormers=(), wings=())
     rafters, over = (_across(plain, roof) for roof in (rafters_of(plain), roof_of(plain)))
     at = ridge(plain)

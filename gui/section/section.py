@@ -1,5 +1,7 @@
 """The section of the room: it shows the room cut across and lets the person shape it."""
 
+from itertools import pairwise
+
 from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -7,7 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from core.wording import message
 from gui.desk import Desk
 from gui.section.gestures import Shaping
-from gui.section.handles import Handle, Ways, handles
+from gui.section.handles import Ways, handles
 from gui.section.numbers import told
 from gui.section.sight import SectionSight
 from gui.section.spot import Spot
@@ -90,7 +92,7 @@ class SectionView(QWidget):
             self.settle()
             self.shaping = Shaping(self.desk, key)
         self.shaping.push(way, across=across, large=large)
-        self._sight_spots()
+        self.update()
 
     def settle(self) -> None:
         """Makes what was pulled or pushed one edit."""
@@ -163,7 +165,6 @@ class SectionView(QWidget):
         scale = self.camera.scale
         grip = grip_of(self.desk.project.habits.tape, scale, free=free)
         self.shaping.pull((by[0] / scale, -by[1] / scale), grip)
-        self._sight_spots()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         if event.button() is Qt.MouseButton.LeftButton:
@@ -226,22 +227,27 @@ class SectionView(QWidget):
 
     def _sight_spots(self) -> None:
         """Puts every handle where it stands now, and has the section painted."""
-        found = handles(self.desk.project.room)
-        for key in set(self._spots) - {handle.key for handle in found}:
-            self._spots.pop(key).deleteLater()
-        before: Spot | None = None
+        room, words = self.desk.project.room, self.desk.wording
+        found = handles(room)
+        keys = [handle.key for handle in found]
+        if keys != list(self._spots):
+            self._renew(keys)
         for handle in found:
-            spot = self._spots.get(handle.key) or self._new_spot(handle)
             at = QPointF(*self.camera.to_screen(handle.at))
-            words, room = self.desk.wording, self.desk.project.room
-            spot.show_handle(handle, at, words.say(told(room, handle.key)))
-            if before is not None:
-                QWidget.setTabOrder(before, spot)
-            before = spot
+            self._spots[handle.key].show_handle(handle, at, words.say(told(room, handle.key)))
         self.update()
 
-    def _new_spot(self, handle: Handle) -> Spot:
-        spot = self._spots[handle.key] = Spot(self, handle.key, self)
-        spot.clicked.connect(lambda: self.type_over(handle.key))
+    def _renew(self, keys: list[str]) -> None:
+        """Makes the handles that the section has now, in the order in which Tab comes to them."""
+        old = self._spots
+        self._spots = {key: old.pop(key) if key in old else self._new_spot(key) for key in keys}
+        for gone in old.values():
+            gone.deleteLater()
+        for before, after in pairwise(self._spots.values()):
+            QWidget.setTabOrder(before, after)
+
+    def _new_spot(self, key: str) -> Spot:
+        spot = Spot(self, key, self)
+        spot.clicked.connect(lambda: self.type_over(key))
         spot.show()
         return spot
