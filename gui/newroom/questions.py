@@ -101,14 +101,10 @@ class Questions(Form):
                 line.addWidget(QLabel(self.words.word("question.at")))
             line.addWidget(field)
         self._grid.addLayout(line, row, 1, 1, 3, Qt.AlignmentFlag.AlignRight)
-        self._how(name)
+        self.sentence(f"question.{name}-how")
         for field in fields:
             self._grid.addWidget(field.note, self._grid.rowCount(), 0, 1, 4)
             self._describe(field, name)
-
-    def _how(self, name: str) -> None:
-        """One line on how to measure it."""
-        self.sentence(f"question.{name}-how")
         self._gap()
 
     def _gap(self) -> None:
