@@ -1,7 +1,8 @@
 """The room cut across, looking along the ridge: what is there, and what is stated of it.
 
 Model mm: x across from the left eave wall's framing face, y up from the subfloor. Figures carry the
-key of what they state: "width", "eave/left", "pitch/left/0", "run/left", "ridge", "ceiling".
+key of what they state: "width", "eave/left", "pitch/left/0", "break/left/1", "run/left", "ridge",
+"ceiling".
 """
 
 from itertools import pairwise

@@ -21,6 +21,9 @@ STRING = 9.0
 LEG = 9.0
 """The longer leg of a pitch triangle, mm on paper."""
 
+LOWER, UPPER = 0.42, 0.3
+"""How far up its stretch a triangle stands: from the eave, and above a change of pitch."""
+
 OFF = 2.2
 """Between rafters and pitch triangle, and between lines and texts, mm on paper."""
 
@@ -106,15 +109,22 @@ def _ceiling_at(room: Room, cut: RoomSection) -> float | None:
 
 
 def _across(cut: RoomSection, view: View, wording: Wording) -> Iterator[Element]:
-    """The runs of both slopes to the ridge, and under them the width of the room."""
-    strings = 1
+    """The runs to changes of pitch, under them those to the ridge, and under them the width."""
+    breaks = [rise for rise in cut.rises if rise.number]
+    strings = max((rise.number for rise in breaks), default=0)
+
+    def along(left: float, right: float, string: int, key: str) -> Dimension:
+        low = -view.model(STRING * string + view.size)
+        return _dimension((left, 0.0), (right, 0.0), low, key, view, wording)
+
+    for rise in breaks:
+        ends = sorted((rise.foot[0], 0.0 if rise.side is Side.LEFT else cut.width))
+        yield along(ends[0], ends[1], rise.number, f"break/{rise.side.value}/{rise.number}")
     if cut.ridge is not None:
-        u, strings = cut.ridge[0], 2
-        low = -view.model(STRING + view.size)
-        yield _dimension((0.0, 0.0), (u, 0.0), low, "run/left", view, wording)
-        yield _dimension((u, 0.0), (cut.width, 0.0), low, "run/right", view, wording)
-    low = -view.model(STRING * strings + view.size)
-    yield _dimension((0.0, 0.0), (cut.width, 0.0), low, "width", view, wording)
+        strings += 1
+        yield along(0.0, cut.ridge[0], strings, "run/left")
+        yield along(cut.ridge[0], cut.width, strings, "run/right")
+    yield along(0.0, cut.width, strings + 1, "width")
 
 
 def _up(
@@ -137,11 +147,11 @@ def _up(
 
 
 def _triangle(room: Room, cut: RoomSection, rise: Rise, view: View, wording: Wording) -> Drawing:
-    """The triangle of a pitch over the middle of its stretch, its right angle up and outward."""
+    """The triangle of a pitch over its stretch, its right angle up and outward."""
     pitch, way = pitch_of(room, rise), 1.0 if rise.side is Side.LEFT else -1.0
     leg = view.model(LEG) / max(1.0, pitch.tangent)
     up = leg * pitch.tangent
-    x, y = _over_middle(room, cut, rise, view)
+    x, y = _over_rise(room, cut, rise, view)
     foot, head = (x - way * leg / 2, y - up / 2), (x + way * leg / 2, y + up / 2)
     corner = (foot[0], head[1])
     key = f"pitch/{rise.side.value}/{rise.number}"
@@ -152,10 +162,14 @@ def _triangle(room: Room, cut: RoomSection, rise: Rise, view: View, wording: Wor
     )
 
 
-def _over_middle(room: Room, cut: RoomSection, rise: Rise, view: View) -> XY:
-    """The middle of the triangle's long side: just off the rafters' upper edge, square to it."""
+def _over_rise(room: Room, cut: RoomSection, rise: Rise, view: View) -> XY:
+    """The middle of the triangle's long side: just off the rafters' upper edge, square to it.
+
+    It stands below the middle of its stretch, so that the level line from the ridge passes over it.
+    """
     high = underside(cut.rafters, -room.rafter.timber.width.mm)
-    u = (rise.foot[0] + rise.head[0]) / 2
+    share = UPPER if rise.number else LOWER
+    u = rise.foot[0] + (rise.head[0] - rise.foot[0]) * share
     along = (rise.head[1] - rise.foot[1]) / (rise.head[0] - rise.foot[0])
     off = view.model(OFF) / math.sqrt(1.0 + along**2)
     top = max(s.at(u) for s in high.segments if s.left <= u <= s.right)

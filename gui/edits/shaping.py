@@ -79,6 +79,23 @@ def set_pitches(project: Project, pitch: Pitch) -> Project:
     return _pitches(project, made, pitch, now, message("shape.pitches"))
 
 
+def set_break(project: Project, side: Side, number: int, run: Length | float) -> Project:
+    """The room with a change of pitch farther in from its eave wall, or nearer to it."""
+    slope = _slope(project.room, side)
+
+    def made(mm: Length | float) -> Changes:
+        breaks = list(slope.breaks)
+        breaks[number - 1] = msgspec.structs.replace(breaks[number - 1], run=stated(project, mm))
+        changes = {side.value: msgspec.structs.replace(slope, breaks=tuple(breaks))}
+        rise = section_of(msgspec.structs.replace(project.room, **changes)).rise(side, number)
+        if rise is None or abs(rise.head[0] - rise.foot[0]) < _APART:
+            raise Refusal(message("shape.break-past"))
+        return changes
+
+    what = message("shape.break", side=message(f"side.{side.value}"), number=number)
+    return _lengths(project, made, run, slope.breaks[number - 1].run.mm, what)
+
+
 def set_ridge_height(project: Project, height: Length | float) -> Project:
     """The room with its ridge higher or lower over the same place: both pitches change."""
     across, now = _ridge(project.room)

@@ -5,8 +5,8 @@ import enum
 import msgspec
 
 from core.drawing.section_figures import level_stretch
-from core.model import Room
-from core.roof import section_of
+from core.model import Room, Side
+from core.roof import Rise, section_of
 from gui.sketcher.camera import XY
 
 _CEILING = 0.32
@@ -35,13 +35,11 @@ def handles(room: Room) -> tuple[Handle, ...]:
     found: list[Handle] = []
     if room.left is not None:
         found.append(Handle("eave/left", (0.0, room.left.eave_height.mm)))
-    for rise in cut.rises:
-        middle = ((rise.foot[0] + rise.head[0]) / 2, (rise.foot[1] + rise.head[1]) / 2)
-        pitch = Handle(f"pitch/{rise.side.value}/{rise.number}", middle)
-        found.append(pitch)
+    found += [h for rise in cut.rises if rise.side is Side.LEFT for h in _of_rise(rise)]
     if cut.ridge is not None:
-        at = len([h for h in found if not h.key.startswith("pitch/right")])
-        found.insert(at, Handle("ridge", cut.ridge, Ways.BOTH))
+        found.append(Handle("ridge", cut.ridge, Ways.BOTH))
+    right = [h for rise in cut.rises if rise.side is Side.RIGHT for h in reversed(_of_rise(rise))]
+    found += right
     if room.right is not None:
         found.append(Handle("eave/right", (cut.width, room.right.eave_height.mm)))
     if room.flat_ceiling is not None:
@@ -50,3 +48,11 @@ def handles(room: Room) -> tuple[Handle, ...]:
             x = level[0] + (level[1] - level[0]) * _CEILING
             found.append(Handle("ceiling", (x, room.flat_ceiling.mm)))
     return (*found, Handle("width", (cut.width, 0.0), Ways.ACROSS))
+
+
+def _of_rise(rise: Rise) -> tuple[Handle, ...]:
+    """The change of pitch that a stretch begins with, and its pitch in the middle of it."""
+    where = f"{rise.side.value}/{rise.number}"
+    middle = ((rise.foot[0] + rise.head[0]) / 2, (rise.foot[1] + rise.head[1]) / 2)
+    pitch = Handle(f"pitch/{where}", middle)
+    return (Handle(f"break/{where}", rise.foot, Ways.ACROSS), pitch) if rise.number else (pitch,)

@@ -6,6 +6,7 @@ from core.model import Project, Room, Side
 from core.roof import section_of
 from core.wording import Message, Mm, Wording, message
 from gui.edits.shaping import (
+    set_break,
     set_eave,
     set_flat_ceiling,
     set_high_side,
@@ -26,6 +27,8 @@ def name_of(key: str) -> Message:
     """What the number with this key is called."""
     what, _, rest = key.partition("/")
     side, _, number = rest.partition("/")
+    if what == "break":
+        return message("shape.break", side=message(f"side.{side}"), number=int(number))
     if what == "pitch" and number != "0":
         return message("shape.upper-pitch", side=message(f"side.{side}"), number=int(number) + 1)
     names = {"ridge": "shape.ridge-height", "ceiling": "shape.ceiling", "width": "shape.width"}
@@ -63,6 +66,8 @@ def state(project: Project, key: str, value: Length | Pitch) -> Project:
         return set_ridge_height(project, value)
     if what == "ceiling":
         return set_flat_ceiling(project, value)
+    if what == "break":
+        return set_break(project, Side(side), int(number), value)
     edits = {"eave": set_eave, "high": set_high_side}
     if what in edits:
         return edits[what](project, Side(side), value)
@@ -77,10 +82,9 @@ def _stated(room: Room, key: str) -> Length | Pitch | float:
         return room.width
     if what == "ceiling" and room.flat_ceiling is not None:
         return room.flat_ceiling
-    if what == "eave":
-        slope = room.left if side == "left" else room.right
-        if slope is not None:
-            return slope.eave_height
+    slope = room.left if side == "left" else room.right
+    if what in ("eave", "break") and slope is not None:
+        return slope.eave_height if what == "eave" else slope.breaks[int(number) - 1].run
     cut = section_of(room)
     if what == "pitch" and (rise := cut.rise(Side(side), int(number))) is not None:
         return pitch_of(room, rise)

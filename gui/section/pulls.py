@@ -14,6 +14,7 @@ from core.roof import Rise, RoomSection, section_of
 from core.wording import Message, message
 from gui.edits.pitches import FINE, WHOLE, next_whole, stepped
 from gui.edits.shaping import (
+    set_break,
     set_eave,
     set_flat_ceiling,
     set_pitch,
@@ -75,6 +76,10 @@ def pull(taken: Taken, by: XY, grip: Grip) -> Shaped:
     place, snapped = _drawn(wanted, snaps, grip, project.habits.tape.step_mm)
     if what == "eave":
         return _said(set_eave(project, Side(rest), place), taken.key, snapped)
+    if what == "break":
+        side, _, number = rest.partition("/")
+        run = place if side == "left" else project.room.width.mm - place
+        return _said(set_break(project, Side(side), int(number), run), taken.key, snapped)
     edits: dict[str, Callable[[Project, float], Project]] = {
         "ridge": set_ridge_height,
         "run": set_ridge_across,

@@ -107,6 +107,12 @@ def test_every_figure_that_is_stated(room: Room, words: Wording, wanted: dict[st
     assert figures(drawn(room, words)) == wanted
 
 
+def test_the_runs_to_changes_of_pitch_stand_over_those_to_the_ridge() -> None:
+    found = {e.key: e for e in drawn(_gambrel()) if isinstance(e, Dimension)}
+    assert (found["break/left/1"].text, found["break/right/1"].text) == ('48"', '48"')
+    assert found["break/left/1"].aside > found["run/left"].aside > found["width"].aside
+
+
 @pytest.mark.parametrize(
     ("pitch", "said"),
     [

@@ -52,11 +52,12 @@ def test_a_shed_has_no_ridge_to_hold() -> None:
 
 
 def test_each_stretch_of_a_broken_slope_has_its_handle() -> None:
-    assert [key for key in places(gambrel()) if key.startswith("pitch")] == [
-        "pitch/left/0",
-        "pitch/left/1",
-        "pitch/right/0",
+    # 40 + 20/12 * 36 = 100 at the change.
+    found = places(gambrel())
+    assert list(found)[:6] == [
+        *("eave/left", "pitch/left/0", "break/left/1", "pitch/left/1", "ridge", "pitch/right/0"),
     ]
+    assert found["break/left/1"] == (36, 100)
 
 
 def test_only_the_ridge_goes_both_ways() -> None:
@@ -87,6 +88,7 @@ def test_every_number_has_its_name_and_reads_back(key: str, name: str, text: str
 
 def test_an_upper_pitch_goes_by_its_number() -> None:
     assert WORDS.say(told(gambrel(), "pitch/left/1")) == "Pitch 2 on the left 6 in 12"
+    assert WORDS.say(told(gambrel(), "break/left/1")) == 'Run to change 1 on the left 36"'
 
 
 def test_the_high_side_of_a_shed_follows_from_its_slope() -> None:

@@ -5,17 +5,18 @@ The room of the loft: 240 wide, 12 in 12 from eaves 48 high, ridge at 120, 168 h
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.framing.moving import Grip
 from core.lengths import System, Tape
-from core.model import Habits, Project, Side
+from core.model import Habits, PitchBreak, Project, Side
 from core.roof import section_of
 from gui.edits.shaping import Beyond, set_ridge_across
 from gui.section.pulls import nudge, pull, take
 from gui.wordings import wording_of
 from loft import loft
-from walls import UK, at_degrees
+from walls import UK, US, at_degrees, in_12
 
 INCH = 25.4
 INCHES = Grip(INCH, 3 * INCH)
@@ -124,3 +125,38 @@ def test_a_ridge_off_the_middle_goes_on_from_where_it_is() -> None:
     project = set_ridge_across(loft(), 100 * INCH, Side.LEFT)
     shaped = nudge(take(project, "ridge", across=True), 1, large=True)
     assert wording_of(project).say(shaped.said) == 'Left run to the ridge 101".'
+
+
+def gambrel() -> Project:
+    """20 in 12 from 40 to 100 at 36 in, then 6 in 12 to 142 at 120; both sides alike."""
+    room = US.room(240, (40, in_12(20)), (40, in_12(20)))
+    assert room.left is not None
+    change = PitchBreak(US.length(36), in_12(6))
+    slope = msgspec.structs.replace(room.left, breaks=(change,))
+    room = msgspec.structs.replace(room, left=slope, right=slope)
+    return msgspec.structs.replace(loft(), room=room, walls=())
+
+
+@pytest.mark.parametrize(
+    ("key", "by", "said"),
+    [
+        ("break/left/1", (6.3, 0), 'Run to change 1 on the left 42".'),
+        # On the right farther from the eave wall is to the left.
+        ("break/right/1", (-6.3, 0), 'Run to change 1 on the right 42".'),
+        ("pitch/left/1", (0, 7), "Pitch 2 on the left 8 in 12: a whole pitch."),
+    ],
+)
+def test_a_change_of_pitch_is_pulled_along_the_width(
+    key: str, by: tuple[float, float], said: str
+) -> None:
+    assert pulled(key, by, project=gambrel())[1] == said
+
+
+@pytest.mark.parametrize(
+    ("far", "said"), [(-60, "is 1/16\""), (200, "between the eave and the ridge")]
+)
+def test_a_change_of_pitch_stays_between_eave_and_ridge(far: float, said: str) -> None:
+    with pytest.raises(Beyond) as beyond:
+        pulled("break/left/1", (far, 0), project=gambrel())
+    assert section_of(beyond.value.nearest.room).rise(Side.LEFT, 1) is not None
+    assert said in wording_of(loft()).say(beyond.value.message)
