@@ -37,7 +37,7 @@ class Glimpse(QWidget):
         density = self.logicalDpiX() / 25.4
         painter = QPainter(self)
         painter.fillRect(self.rect(), self._theme.paper)
-        drawing = self._sight.drawing(density)
+        drawing = self._sight.drawing(self._desk.project, density)
         paint(painter, drawing, self._sight.camera, Ink(self._theme, density))
         painter.end()
 

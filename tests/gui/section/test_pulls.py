@@ -153,7 +153,7 @@ def test_a_change_of_pitch_is_pulled_along_the_width(
 
 
 @pytest.mark.parametrize(
-    ("far", "said"), [(-60, "is 1/16\""), (200, "between the eave and the ridge")]
+    ("far", "said"), [(-60, 'is 1/16"'), (200, "between the eave and the ridge")]
 )
 def test_a_change_of_pitch_stays_between_eave_and_ridge(far: float, said: str) -> None:
     with pytest.raises(Beyond) as beyond:
