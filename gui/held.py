@@ -15,6 +15,7 @@ from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
 from gui.panels.habits import HabitsForm
 from gui.panels.leaf import LeafForm
+from gui.panels.leaning import LeaningForm
 from gui.panels.measured import MeasuredForm
 from gui.panels.measured_stud import MeasuredStudForm
 from gui.panels.nailed import NailedForm
@@ -56,6 +57,7 @@ _OF_THE_WALL = (
     "wall",
     "rules",
     "measured",
+    "leaning",
     "nailed",
     "raising",
     "nails",
@@ -94,7 +96,7 @@ class Held(QScrollArea):
         self.plate_rules = PlateRulesForm(desk, words)
         self.to_room = QPushButton(words.word("held.to-room"))
         self.to_room.clicked.connect(desk.show_room)
-        self.passing = PassingForm(desk, words)
+        self.passing, self.leaning = PassingForm(desk, words), LeaningForm(desk, words)
         self._forms: dict[str, QWidget] = {
             "passing": self.passing,
             "opening": self.opening,
@@ -106,6 +108,7 @@ class Held(QScrollArea):
             "doubled": self.doubled,
             "since": self.since,
             "wall": self.wall,
+            "leaning": Section(words.word("heading.leaning"), self.leaning),
             "measured": Section(words.word("heading.measured"), self.measured),
             "fixture": self.fixture,
             "nailed": Section(words.word("heading.nailed"), self.nailed),

@@ -3,6 +3,7 @@
 from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground
+from core.drawing.surfaces import over_surfaces, surface_rects, surfaces
 from core.drawing.swing import swing
 from core.drawing.view import Show, View
 from core.framing import Frame, Mark, Member, Role, keys
@@ -27,11 +28,12 @@ def elevation(
     drawing: list[Element] = [
         *measured.floor(result.wall, view),
         *measured.stated_roof(result),
-        *kept.of(timber.roof, line, view),
+        *kept.of(timber.roof, over_surfaces(line, frame), view),
         *timber.members(_back_to_front(frame.members), kept),
     ]
     drawing += overhead.rafters(line, frame, result.wall.run)
     drawing += timber.purlins(result.inputs.crossings)
+    drawing += surfaces(frame, line, view)
     drawing += timber.rafters(_rafters(result))
     for placed in frame.openings:
         drawing += timber.opening(placed)
@@ -108,7 +110,8 @@ def _ground(result: WallResult, frame: Frame, view: View, kept: Kept) -> Ground:
     for purlin in result.inputs.crossings:
         ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
     if result.inputs.near is not None:
-        for rect in overhead.rafter_rects(result.inputs.near, frame, result.wall.run):
+        rects = overhead.rafter_rects(result.inputs.near, frame, result.wall.run)
+        for rect in (*rects, *surface_rects(frame, result.inputs.near, view)):
             ground.add_writing(rect)
     for box in result.boxes:
         ground.add_writing((box.left, box.bottom, box.right, box.top))

@@ -2,6 +2,7 @@
 
 from collections import Counter
 
+from core.drawing.lean_notes import lean_notes
 from core.drawing.passing_notes import passing_notes
 from core.framing import Frame
 from core.job import Results, WallResult, raising_of
@@ -18,6 +19,7 @@ def site_notes(results: Results, letter: str, wording: Wording) -> tuple[str, ..
         return ()
     return (
         *passing_notes(result, wording),
+        *lean_notes(result, wording),
         *(wording.say(told) for told in (verdict(up), *conditions(up))),
         wording.say(weighed(weights(result.frame, results.project.species), result.label_of)),
         _nails(result, result.frame, results.project, wording),

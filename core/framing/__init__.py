@@ -14,6 +14,7 @@ from core.framing.header_build import header_depth, spacers, thickest_spacer
 from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
+from core.framing.leaning import Lean, reached
 from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
 from core.framing.meeting import Footprint, Meeting, footprints, meetings
@@ -51,6 +52,7 @@ __all__ = [
     "Footprint",
     "Frame",
     "Given",
+    "Lean",
     "Line",
     "Mark",
     "Meeting",
@@ -105,6 +107,7 @@ __all__ = [
     "printed",
     "rafter_marks",
     "rafter_places",
+    "reached",
     "reaches_plates",
     "rip_setting",
     "rip_workings",

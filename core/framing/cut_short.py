@@ -51,8 +51,12 @@ def meets(member: Member, purlin: PurlinThrough) -> bool:
 
 
 def is_stopped(member: Member, purlin: PurlinThrough) -> bool:
-    """Whether a purlin stops a member, instead of being left to be moved or notched round it."""
-    if purlin.passing not in STOPS or not reaches_plates(member) or not meets(member, purlin):
+    """Whether a purlin stops a member, instead of being left to be moved or notched round it.
+
+    An end stud that leans is left as it is, and told of.
+    """
+    stays = purlin.passing not in STOPS or not reaches_plates(member) or member.lean != 0.0
+    if stays or not meets(member, purlin):
         return False
     return purlin.passing is Passing.STOPPED or notch_for(member, purlin) is None
 

@@ -167,7 +167,11 @@ def _chord(corners: tuple[XY, ...], cut: tuple[Facet, ...]) -> Segment:
 def _ends(outline: tuple[XY, ...]) -> tuple[tuple[XY, ...], tuple[XY, ...]]:
     """The corners of a standing member's foot from left to right, and of its top back again."""
     right = max(x for x, _ in outline)
-    turn = next(n for n, (a, b) in enumerate(pairwise(outline)) if a[0] == b[0] == right)
+    sides = list(enumerate(pairwise(outline)))
+    turn = next((n for n, (a, b) in sides if a[0] == b[0] == right), None)
+    if turn is None:
+        # A stud that leans: its side is the first that is steep.
+        turn = next(n for n, (a, b) in sides if b[1] - a[1] > 2.0 * abs(b[0] - a[0]))
     return outline[: turn + 1], outline[turn + 1 :]
 
 

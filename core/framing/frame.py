@@ -11,9 +11,10 @@ from core.framing.fit import Fit, fit
 from core.framing.fitted import Tried, fitted, one_cut
 from core.framing.ground import foot
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
+from core.framing.leaning import Lean, against, leaning_stud, leans_of, reached
 from core.framing.member import Member, Role
 from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_at_meetings
-from core.framing.near import at_kings
+from core.framing.near import at_kings, end_spans
 from core.framing.openings import Framed, Over, cripples, doorways, framed
 from core.framing.openings import around as timber_around
 from core.framing.plate_section import PlateSection, plate_sections
@@ -22,7 +23,7 @@ from core.framing.sharing import without_shared
 from core.framing.soles import sole_plates
 from core.framing.sticks import standing
 from core.kept import Kept
-from core.model import Opening, PlateRules, Wall
+from core.model import EndStud, Opening, PlateRules, Wall
 from core.roof import RoofLine
 
 _ALONE = Surroundings()
@@ -45,7 +46,8 @@ class Frame(msgspec.Struct, frozen=True):
     backing, whose members stand among the others. `sections` show how the top plates lie where the
     roof slopes through the wall; `too_long` are the keys of plates that no stud joins from the
     stock stated. `no_room_under` are keys of studs left out because there is no room for them under
-    a purlin that stops them, each with the purlin's id.
+    a purlin that stops them, each with the purlin's id. `leans` are the surfaces out of plumb that
+    it ends against.
     """
 
     near: RoofLine
@@ -59,6 +61,7 @@ class Frame(msgspec.Struct, frozen=True):
     sections: tuple[PlateSection, ...] = ()
     too_long: tuple[str, ...] = ()
     no_room_under: tuple[tuple[str, str], ...] = ()
+    leans: tuple[Lean, ...] = ()
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
@@ -83,10 +86,12 @@ def frame_wall(
     near, far = slipped(wall, near), slipped(wall, far)
     sections = plate_sections(wall, near)
     near, far = nailed_under(wall, near, far)
+    leans = leans_of(wall, near)
+    near, far = reached(near, leans), reached(far, leans)
     over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     openings = _placed(wall, over)
     extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
-    ends, low_ends = _ends(wall, over, kept)
+    ends, low_ends = _ends(wall, over, leans, kept)
     whole = [m for f in extents for m in timber_around(wall, f.opening, over, kept)]
     fixed = without_shared(ends, whole)
     studs, no_room, low = _studs(wall, over, extents, kept)
@@ -96,7 +101,8 @@ def frame_wall(
     met = studs_at_meetings(wall, around, over, upright)
     standing_members = sorted((*upright, *met), key=lambda m: (m.left, m.bottom))
     soles = sole_plates(wall, doorways(extents))
-    members = (*standing_members, *top_plates(wall, near, far, rules), *soles)
+    tops = against(wall, top_plates(wall, near, far, rules), leans)
+    members = (*standing_members, *tops, *soles)
     straight = tuple(m if m.lies else kept.of(one_cut, m) for m in members)
     short, under = stopped(straight, around.purlins)
     cut, tried = fitted(wall, short, kept)
@@ -114,6 +120,7 @@ def frame_wall(
         nailed,
         sections,
         no_room_under=under,
+        leans=leans,
     )
 
 
@@ -127,12 +134,18 @@ def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
     return tuple(placed)
 
 
-def _ends(wall: Wall, over: Over, kept: Kept) -> tuple[list[Member], list[str]]:
+def _ends(
+    wall: Wall, over: Over, leans: tuple[Lean, ...], kept: Kept
+) -> tuple[list[Member], list[str]]:
     on = foot(wall)
     made, low = [], []
+    leaning = {lean.side: lean for lean in leans if lean.stud is EndStud.LEANING}
     for side, left in end_lefts(wall):
         key = keys.end(wall.letter, side)
-        member = kept.of(standing, key, Role.STUD, wall.stud, left, on, over)
+        if side in leaning:
+            member = leaning_stud(key, wall.stud, leaning[side], on, over)
+        else:
+            member = kept.of(standing, key, Role.STUD, wall.stud, left, on, over)
         if member is None:
             low.append(key)
         else:
@@ -147,7 +160,7 @@ def _studs(
     on = foot(wall)
     made: list[Member] = []
     no_room, low = [], []
-    taken = [(left, left + wall.stud.thickness.mm) for _, left in end_lefts(wall)]
+    taken = list(end_spans(wall))
     for place in _by_the_rules(wall, extents):
         inside = _opening_at(place, wall, extents)
         if inside is None:

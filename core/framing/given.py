@@ -5,7 +5,7 @@ import msgspec
 from core.framing.frame import Frame
 from core.framing.member import Member
 from core.model import Wall
-from core.roof import RoofLine
+from core.roof import PurlinThrough, RoofLine
 from core.wording import Message
 
 Lines = tuple[RoofLine, RoofLine]
@@ -18,7 +18,7 @@ class Given(msgspec.Struct, frozen=True):
     `roof` are the roof lines over both faces as they count, `above` the name of what each of their
     segments is; `stated` is the line over face A before it was moved through measured points.
     `foot` are the rafters' tops that the wall stands on, None on the floor, and `depth` is how deep
-    those rafters are, mm (0 for studs that reach down beside them).
+    those rafters are, mm (0 for studs that reach down beside them). `purlins` are those through it.
     """
 
     wall: Wall
@@ -29,6 +29,7 @@ class Given(msgspec.Struct, frozen=True):
     stated: RoofLine | None = None
     foot: Lines | None = None
     depth: float = 0.0
+    purlins: tuple[PurlinThrough, ...] = ()
 
     def label(self, member: Member) -> str:
         """The label of a member, or nothing."""

@@ -3,7 +3,7 @@
 import msgspec
 
 from core.framing import keys
-from core.framing.near import CLEAR, at_ends
+from core.framing.near import CLEAR, at_ends, end_spans
 from core.model import Side, Wall
 
 __all__ = [
@@ -93,12 +93,16 @@ def wanted_left(wall: Wall, key: str) -> float | None:
 
 def between_ends(wall: Wall, left: float) -> bool:
     """Whether a stud with this left edge stands clear of both end studs."""
-    thickness = wall.stud.thickness.mm
-    return thickness - CLEAR <= left <= wall.run - 2 * thickness + CLEAR
+    before, after = end_spans(wall)
+    return before[1] - CLEAR <= left <= after[0] - wall.stud.thickness.mm + CLEAR
 
 
 def end_lefts(wall: Wall) -> tuple[tuple[Side, float], ...]:
-    """The left edges of the end studs, flush with the wall's ends; one where both would overlap."""
+    """The left edges of the end studs, at the wall's ends; one where both would overlap.
+
+    They are flush with the ends, or set in from a surface that leans in.
+    """
     thickness = wall.stud.thickness.mm
-    ends = ((Side.LEFT, 0.0), (Side.RIGHT, wall.run - thickness))
-    return ends if wall.run >= 2 * thickness - CLEAR else ends[:1]
+    left, right = end_spans(wall)
+    ends = ((Side.LEFT, left[0]), (Side.RIGHT, right[1] - thickness))
+    return ends if left[1] <= right[0] + CLEAR else ends[:1]

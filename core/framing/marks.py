@@ -5,7 +5,7 @@ import math
 import msgspec
 
 from core.framing.bending import height_on, length_along, topside, underside
-from core.framing.fitted import crown, reaches_plates
+from core.framing.fitted import crown, foot_of, reaches_plates
 from core.framing.frame import Frame
 from core.framing.member import SQUARE_WITHIN, XY, Member, Role
 from core.model import Letters, LineEdge, Side, Wall
@@ -108,7 +108,10 @@ def _sole_marks(
         return []
     origin = wall.layout.start
     edge = uphill or origin
-    x = _edge_x(member, edge)
+    x = _foot_x(member, edge)
+    if member.lean:
+        # Against a surface that leans out it stands a hair past the plate's end.
+        x = min(max(x, sole.left), sole.right)
     along = x if origin is Side.LEFT else wall.run - x
     return [Mark(member.key, sole.key, letter, origin, edge, along, None, x)]
 
@@ -128,9 +131,9 @@ def _top_marks(
     plate, course = found
     origin = _origin(wall, course)
     edge = uphill or origin
-    if not course[0][0] <= _edge_x(member, edge) <= course[-1][0]:
+    if not course[0][0] - TOUCH <= _top_x(member, edge) <= course[-1][0] + TOUCH:
         edge = edge.other
-    x = _edge_x(member, edge)
+    x = _top_x(member, edge)
     along_sole, along_top = x - course[0][0], length_along(course, x)
     if origin is Side.RIGHT:
         along_sole = course[-1][0] - x
@@ -154,7 +157,9 @@ def _header_marks(wall: Wall, lying: _Lying, member: Member, letter: str) -> lis
 
 def _uphill(member: Member) -> Side | None:
     """The uphill edge: the side that holds the long point; None under a level or broken top."""
-    bevels = {math.copysign(1.0, f.bevel) for f in member.last_cut if abs(f.bevel) > LEVEL}
+    # What a leaning stud's cut has for its own lean is no slope of the roof.
+    slopes = [f.bevel - member.lean for f in member.last_cut]
+    bevels = {math.copysign(1.0, slope) for slope in slopes if abs(slope) > LEVEL}
     if len(bevels) != 1:
         return None
     return Side.RIGHT if bevels == {1.0} else Side.LEFT
@@ -171,7 +176,10 @@ def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
 def _stands_on(member: Member, sole: Member) -> bool:
     """Whether a member's foot is on this sole plate, or on this piece of it."""
     x, y = member.near[0]
-    if y > sole.top + 1e-6 or sole.left - 1e-6 > member.left or member.right > sole.right + 1e-6:
+    left, right = (_foot_x(member, side) for side in (Side.LEFT, Side.RIGHT))
+    if member.lean:
+        left, right = max(left, sole.left), min(right, sole.right)
+    if y > sole.top + 1e-6 or sole.left - 1e-6 > left or right > sole.right + 1e-6:
         return False
     return abs(y - height_on(topside(sole), x)) < 1e-6
 
@@ -199,6 +207,19 @@ def _touched(member: Member, line: RoofLine, start: Side) -> Segment | None:
 
 def _edge_x(member: Member, edge: Side) -> float:
     return member.left if edge is Side.LEFT else member.right
+
+
+def _foot_x(member: Member, edge: Side) -> float:
+    """Where an edge of a member stands; it is elsewhere at the top of one that leans."""
+    if not member.lean:
+        return _edge_x(member, edge)
+    return foot_of(member.near)[0 if edge is Side.LEFT else -1][0]
+
+
+def _top_x(member: Member, edge: Side) -> float:
+    if not member.lean:
+        return _edge_x(member, edge)
+    return crown(member.near)[-1 if edge is Side.LEFT else 0][0]
 
 
 def _plate_over(lying: _Lying, segment: Segment) -> tuple[Member, tuple[XY, ...]] | None:

@@ -96,7 +96,8 @@ class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     `first_cut` is the bottom cut (the left cut of a lying member), `last_cut` the top (right) cut.
     `rip` tells of a plate whose edges are ripped; thickness and width are those of the stock.
     Lengths and cuts are those before its `notches` are cut. It `stops` under a purlin or beam where
-    it does not reach the plates.
+    it does not reach the plates. An end stud against a surface out of plumb may `lean` so far to
+    the right, radians: its lengths and cuts are those along it.
 
     The sides are asked for some thousand times a frame of a drag, so each is worked out once.
     """
@@ -118,6 +119,7 @@ class Member(msgspec.Struct, frozen=True, dict=True, cache_hash=True):
     rip: Rip | None = None
     notches: tuple[Notch, ...] = ()
     stops: bool = False
+    lean: float = 0.0
 
     @cached_property
     def left(self) -> float:

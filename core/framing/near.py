@@ -1,6 +1,6 @@
 """What a layout stud does near end studs and kings, as the wall's rules state it."""
 
-from core.model import Near, Wall
+from core.model import EndLean, EndStud, Near, Wall
 
 CLEAR = 1e-6
 """Two members may touch; they overlap when they share more than this, mm."""
@@ -15,9 +15,30 @@ def at_ends(wall: Wall, left: float) -> float | None:
     A stud kept tight against an end stud stands beside it; one that would stand in its very place
     is always left out.
     """
-    thickness, run = wall.stud.thickness.mm, wall.run
-    ends = ((0.0, thickness), (run - thickness, run))
-    return _beside(wall, left, ends, wall.goes_by.near_ends)
+    return _beside(wall, left, end_spans(wall), wall.goes_by.near_ends)
+
+
+def end_spans(wall: Wall) -> tuple[Span, Span]:
+    """What the end studs take up along the wall from floor to roof, mm, left end first.
+
+    A plumb one stands clear of a surface that leans in; one that leans with it takes up the ground
+    it leans over as well.
+    """
+    left, right = _taken(wall, wall.left_lean), _taken(wall, wall.right_lean)
+    run = wall.run
+    return (left[0], left[1]), (run - right[1], run - right[0])
+
+
+def _taken(wall: Wall, lean: EndLean | None) -> Span:
+    """The same for one end, from that end inward."""
+    thickness = wall.stud.thickness.mm
+    if lean is None or wall.stands_on is not None:
+        return 0.0, thickness
+    inward = max(0.0, -lean.offset.mm)
+    if lean.stud is EndStud.PLUMB:
+        return inward, inward + thickness
+    # Along the wall a leaning stud is thicker by the secant of its angle: 5 % and less.
+    return 0.0, inward + (1.05 if lean.offset.mm else 1.0) * thickness
 
 
 def at_kings(wall: Wall, left: float, openings: tuple[Span, ...]) -> float | None:

@@ -8,7 +8,8 @@ from core.framing import keys
 from core.framing.bending import courses, height_on, length_along, stretch_at, underside
 from core.framing.cut_short import meets
 from core.framing.cuts import plate_facet
-from core.framing.dividing import Line, divided, ended, piece_of
+from core.framing.dividing import divided, piece_of
+from core.framing.ending import Line, ended
 from core.framing.fitted import reaches_plates
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR
@@ -88,7 +89,8 @@ def _notched(frame: Frame, crossings: tuple[PurlinThrough, ...]) -> Frame:
         return frame
     made = []
     for member in frame.members:
-        met = [c for c in around if reaches_plates(member) and meets(member, c)]
+        upright = reaches_plates(member) and not member.lean
+        met = [c for c in around if upright and meets(member, c)]
         notches = tuple(n for c in met if (n := notch_for(member, c)) is not None)
         made.append(notched(member, notches) if notches else member)
     return msgspec.structs.replace(frame, members=tuple(made))

@@ -7,7 +7,8 @@ import msgspec
 
 from core.framing import keys
 from core.framing.bending import height_on, stretch_at, underside
-from core.framing.dividing import Line, along, direction, divided, ended, piece_of, reach, whole
+from core.framing.dividing import divided, piece_of
+from core.framing.ending import Line, along, direction, ended, reach, whole
 from core.framing.fitted import reaches_plates
 from core.framing.frame import Frame
 from core.framing.marks import Mark

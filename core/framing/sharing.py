@@ -1,7 +1,7 @@
 """Kings that two openings share, and end studs that do for a king, where the rules allow it."""
 
 from core.framing.member import Member, Role
-from core.framing.near import CLEAR
+from core.framing.near import CLEAR, end_spans
 from core.model import Opening, Wall
 
 Range = tuple[float, float]
@@ -16,11 +16,12 @@ def beside_ends(wall: Wall, opening: Opening) -> tuple[Range, ...]:
 
     Where an end stud may be a king, an opening may stand a trimmer from it as well.
     """
-    thickness, width, run = wall.stud.thickness.mm, opening.width.mm, wall.run
-    inside = (3 * thickness, run - 3 * thickness - width)
+    thickness, width = wall.stud.thickness.mm, opening.width.mm
+    (_, first), (last, _) = end_spans(wall)
+    inside = (first + 2 * thickness, last - 2 * thickness - width)
     if not wall.goes_by.end_as_king:
         return (inside,)
-    left, right = 2 * thickness, run - 2 * thickness - width
+    left, right = first + thickness, last - thickness - width
     places = [inside]
     places += [(left, left)] if left <= inside[1] + CLEAR or abs(left - right) <= CLEAR else []
     places += [(right, right)] if right >= inside[0] - CLEAR and abs(left - right) > CLEAR else []

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 import msgspec
 
+from core.framing import keys
 from core.framing.fit import header_rise
 from core.framing.fitted import crown, reaches_plates
 from core.framing.given import Given
@@ -47,7 +48,9 @@ def height_at(corners: tuple[XY, ...], x: float) -> float:
 def top_terms(given: Given, stick: Member, place: Place) -> tuple[Term, ...]:
     """The height of a standing member's top above the subfloor, from what is over it."""
     y = height_at(top_and_foot(stick, place.face)[0], place.x)
-    if reaches_plates(stick) or (stick.role is Role.BLOCK and "/above/" in stick.key):
+    if stick.stops:
+        terms = _under_purlin(given, stick, y)
+    elif reaches_plates(stick) or (stick.role is Role.BLOCK and "/above/" in stick.key):
         terms = _under_plates(given, stick, place, y)
     else:
         terms = _under_opening(given, stick)
@@ -58,7 +61,9 @@ def foot_terms(given: Given, stick: Member, place: Place) -> tuple[Term, ...]:
     """The height of what a standing member stands on, taken off, from the floor up."""
     y = height_at(top_and_foot(stick, place.face)[1], place.x)
     opening = _opening_of(given, stick)
-    if given.foot is not None:
+    if keys.is_over(stick.key):
+        terms = _over_purlin(given, stick)
+    elif given.foot is not None:
         terms = _on_rafters(given, stick, place)
     elif opening is not None and "/above/" in stick.key:
         terms = [
@@ -68,6 +73,33 @@ def foot_terms(given: Given, stick: Member, place: Place) -> tuple[Term, ...]:
     else:
         terms = _on_sole(given, place, y)
     return _that_add_up(terms, -y, message("working.foot"))
+
+
+def _under_purlin(given: Given, stick: Member, y: float) -> list[Term]:
+    """The purlin that stops a stud, and how far under it the stud ends."""
+    beside = [p for p in given.purlins if p.left < stick.right and p.right > stick.left]
+    near = min(beside, key=lambda p: abs(p.bottom - p.gap - y), default=None)
+    if near is None:
+        return []
+    terms = [
+        Term(message("working.purlin-underside", purlin=keys.spoken(near.id)), near.bottom),
+        Term(message("working.gap-kept"), -near.gap),
+    ]
+    rest = y - math.fsum(term.value for term in terms)
+    if any(tried.key == stick.key for tried in given.frame.measured):
+        return [*terms, Term(message("working.measured-stud"), rest)]
+    return terms
+
+
+def _over_purlin(given: Given, stick: Member) -> list[Term]:
+    """The purlin that a piece stands over, taken off, and the gap between them."""
+    found = next((p for p in given.purlins if stick.key.endswith(f"/{p.id}")), None)
+    if found is None:
+        return []
+    return [
+        Term(message("working.purlin-top", purlin=keys.spoken(found.id)), -found.top),
+        Term(message("working.gap-kept"), -found.gap),
+    ]
 
 
 def on_the_slope(thickness: float, secant: float, name: str, count: int = 1) -> Message:

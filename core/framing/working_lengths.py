@@ -30,6 +30,13 @@ def length_working(given: Given, member: Member, which: Which) -> Working:
     """How one of a member's lengths comes about; its terms add up to it."""
     if member.lies:
         return _lying(given, member, which)
+    if member.lean:
+        value = {
+            Which.LONG: member.long_point,
+            Which.SHORT: member.short_point,
+            Which.OVERALL: member.overall,
+        }[which]
+        return Working(message("working.along-it"), (Term(message("working.leaning"), value),))
     if which is Which.OVERALL:
         return _tip_to_tip(given, member)
     chosen = max if which is Which.LONG else min

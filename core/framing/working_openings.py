@@ -7,6 +7,7 @@ from core.framing.boxes import PlacedBox, box_bottom
 from core.framing.fit import header_rise
 from core.framing.frame import PlacedOpening
 from core.framing.given import Given
+from core.framing.near import end_spans
 from core.framing.working import Term, Working
 from core.model import BoxHeight, Opening, Side
 from core.wording import Mm, message
@@ -97,12 +98,14 @@ def _limit(given: Given, opening: Opening, value: float) -> Terms:
 def _limits(given: Given, opening: Opening) -> Iterator[Terms]:
     """Whatever may limit an opening's left edge: the wall's ends, other openings, the plates."""
     thick, width, run = given.wall.stud.thickness.mm, opening.width.mm, given.wall.run
+    (_, first), (last, _) = end_spans(given.wall)
     own = Term(message("working.opening-width"), -width)
     trimmer, king = message("working.trimmer"), message("working.king")
-    ends = Term(message("working.end-stud"), thick)
+    ends = Term(message("working.end-stud"), first)
     yield ends, Term(king, thick), Term(trimmer, thick)
     yield ends, Term(trimmer, thick)
-    back = (Term(message("working.wall-length"), run), Term(message("working.end-stud"), -thick))
+    end_stud = Term(message("working.end-stud"), last - run)
+    back = (Term(message("working.wall-length"), run), end_stud)
     yield *back, Term(king, -thick), Term(trimmer, -thick), own
     yield *back, Term(trimmer, -thick), own
     for placed in given.frame.openings:

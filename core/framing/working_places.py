@@ -12,6 +12,7 @@ from core.framing.given import Given
 from core.framing.layout import layout_lefts
 from core.framing.marks import Mark
 from core.framing.member import XY, Member, Role
+from core.framing.near import end_spans
 from core.framing.working import Term, Working, degrees
 from core.model import Opening, Side
 from core.wording import Message, Mm, message
@@ -84,8 +85,7 @@ def _caused(given: Given, stick: Member) -> list[Term] | None:
     if keys.is_double(stick.key):
         return _doubled(given, stick)
     if cause == "end":
-        whole = [Term(message("working.wall-length"), wall.run), _thickness(given, -1)]
-        return [] if rest[0] == Side.LEFT.value else whole
+        return _at_end(given, stick, Side(rest[0]))
     if cause == "layout":
         return _laid_out(given, int(rest[0]), stick.left)
     opening = next((o for o in wall.openings if o.id == cause), None)
@@ -100,6 +100,20 @@ def _caused(given: Given, stick: Member) -> list[Term] | None:
     return [Term(message("working.as-stated"), a.left.mm) for a in wall.added if a.id == cause]
 
 
+def _at_end(given: Given, stick: Member, side: Side) -> list[Term]:
+    """An end stud, flush with the end, set in from a surface that leans in, or leaning itself."""
+    run = given.wall.run
+    whole = [] if side is Side.LEFT else [Term(message("working.wall-length"), run)]
+    if stick.lean:
+        end = 0.0 if side is Side.LEFT else run
+        return [*whole, Term(message("working.leaning-edge"), stick.left - end)]
+    before, after = end_spans(given.wall)
+    if side is Side.LEFT:
+        return [Term(message("working.set-in"), before[0])]
+    set_in = Term(message("working.set-in"), after[1] - run)
+    return [*whole, set_in, _thickness(given, -1)]
+
+
 def _thickness(given: Given, sign: int) -> Term:
     return Term(message("working.stud-thickness"), sign * given.wall.stud.thickness.mm)
 
@@ -108,7 +122,10 @@ def _doubled(given: Given, stick: Member) -> list[Term] | None:
     beside = given.frame.member(stick.key.removesuffix(f"/{keys.DOUBLE}"))
     if beside is None:
         return None
-    at = Term(message("working.beside-stud", label=given.label(beside)), beside.left)
+    name = message("working.beside-stud", label=given.label(beside))
+    if beside.lean and stick.left > beside.left:
+        return [Term(name, beside.right)]
+    at = Term(name, beside.left)
     return [at, _thickness(given, 1 if stick.left > beside.left else -1)]
 
 
@@ -164,6 +181,8 @@ def _on_centre(given: Given, place: int) -> list[Term]:
 
 def _lined(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:
     """The place of the line from the wall's left end: the stud's left edge, or its right one."""
+    if member.lean:
+        return _leaning_edge(given, mark, member)
     left = left_terms(given, member)
     wide = member.right - member.left
     if mark.edge is Side.LEFT:
@@ -172,6 +191,15 @@ def _lined(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:
         # Less half of it, and on by all of it: half of it on from its middle.
         return (*left[:-1], msgspec.structs.replace(left[-1], value=-left[-1].value))
     return (*left, Term(message("working.to-its-right"), wide))
+
+
+def _leaning_edge(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:
+    """Where the edge of an end stud that leans is at its foot, or at its top."""
+    run = given.wall.run
+    at_right = member.key.endswith(f"/{Side.RIGHT.value}")
+    whole = (Term(message("working.wall-length"), run),) if at_right else ()
+    edge = Term(message("working.leaning-edge"), mark.x - (run if at_right else 0.0))
+    return (*whole, edge)
 
 
 def _from_end(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:

@@ -24,6 +24,7 @@ def given_of(results: Results, letter: str) -> Given | None:
         stated=result.inputs.stated,
         foot=result.inputs.foot,
         depth=room.rafter.timber.width.mm if on_rafters else 0.0,
+        purlins=result.inputs.crossings,
     )
 
 

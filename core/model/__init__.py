@@ -1,6 +1,7 @@
 """What the person states: frozen values, no results, nothing derived."""
 
 from core.model.answers import FloorSeen, RoofBuilt
+from core.model.end_lean import EndLean, EndStud
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.leaf import Hanging, Leaf, Swing
 from core.model.lifting import Joint, Nailing, Species
@@ -69,6 +70,8 @@ __all__ = [
     "Dormer",
     "DormerKind",
     "DoubledStud",
+    "EndLean",
+    "EndStud",
     "Fixture",
     "FixtureKind",
     "FloorSeen",

@@ -9,6 +9,7 @@ import math
 import msgspec
 
 from core.lengths import Length
+from core.model.end_lean import EndLean
 from core.model.leaf import Hanging, Leaf
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
@@ -161,6 +162,7 @@ class Wall(msgspec.Struct, frozen=True):
     the wall and begins the label and the key of everything in it. `left_out` holds the layout
     places that the person left empty on purpose. `meeting` is what the wall gets where others end
     against it; `slip_gap` is how far its top plate stays below the rafters, measured plumb.
+    `left_lean` and `right_lean` are surfaces out of plumb that it ends against.
     `stands_on` is None for a wall on the floor; `passes` holds the purlins that this wall passes in
     its own way.
 
@@ -198,6 +200,8 @@ class Wall(msgspec.Struct, frozen=True):
     rules: WallRules | None = None
     stands_on: StandsOn | None = None
     passes: tuple[PassesPurlin, ...] = ()
+    left_lean: EndLean | None = None
+    right_lean: EndLean | None = None
 
     @property
     def chalk(self) -> tuple[tuple[float, float], tuple[float, float]]:

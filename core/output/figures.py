@@ -166,6 +166,7 @@ def _member(member: Member, label: str, saw: Saw) -> MemberFigures:
         rip=_rip(member.rip, saw),
         notches=tuple(map(_notch, member.notches)),
         stops=member.stops,
+        lean=_exact(math.degrees(member.lean)),
     )
 
 

@@ -148,3 +148,10 @@ class MemberFigures(_Part, frozen=True):
     stops: Annotated[
         bool, Meta(description="Whether it ends under a purlin or beam, short of the plates.")
     ]
+    lean: Annotated[
+        float,
+        Meta(
+            description="Degrees that an end stud leans to the right with the surface it stands"
+            " against; its lengths and cuts are those along it."
+        ),
+    ]

@@ -142,10 +142,9 @@ def _seams(header: Member) -> int:
 def _on_a_sole(member: Member, flat: list[Member]) -> bool:
     """Whether an upright member stands on a sole plate, which may follow a floor out of level."""
     soles = [m for m in flat if m.role is Role.SOLE_PLATE]
+    first, last = member.near[:2] if member.lean else ((member.left, 0.0), (member.right, 0.0))
     return any(
-        m.left - TIGHT <= member.left
-        and member.right <= m.right + TIGHT
-        and member.bottom <= m.top + TIGHT
+        m.left - TIGHT <= first[0] and last[0] <= m.right + TIGHT and member.bottom <= m.top + TIGHT
         for m in soles
     )
 

@@ -77,6 +77,9 @@ PENCIL_LETTERS: Final = 3
 PURLIN_MM: Final = 100.0
 """The shortest purlin or beam."""
 
+LEAN_MM: Final = 200.0
+"""The most that a surface at the end of a wall is out of plumb."""
+
 FIT_MM: Final = 50.0
 """The most that studs are cut short of the plates, or too long for a tight fit."""
 

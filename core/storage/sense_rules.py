@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 
-from core.model import Layout, Wall, WallRules
+from core.model import EndLean, Layout, Wall, WallRules
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import count_within, few_enough, within
@@ -15,8 +15,18 @@ def rule_faults(wall: Wall, place: str) -> Iterator[Fault]:
     yield from layout_origin(wall.layout, f"{place}.layout")
     if wall.rules is not None:
         yield from rule_lengths(wall.rules, f"{place}.rules")
+    yield from end_leans(wall, place)
     yield from few_enough(wall.doubled, limits.OF_A_WALL, f"{place}.doubled")
     yield from doubled_studs(wall, f"{place}.doubled")
+
+
+def end_leans(wall: Wall, place: str) -> Iterator[Fault]:
+    """A surface at an end leans by no more than a little, and not across a quarter of the wall."""
+    most = min(limits.LEAN_MM, wall.run / 4)
+    for name in ("left_lean", "right_lean"):
+        lean: EndLean | None = getattr(wall, name)
+        if lean is not None:
+            yield from within(lean.offset, -most, most, f"{place}.{name}.offset")
 
 
 def layout_origin(layout: Layout, place: str) -> Iterator[Fault]:

@@ -15,6 +15,7 @@ from core.framing.moving import Snap
 from core.lengths import System
 from core.model import (
     BoxHeight,
+    EndStud,
     HeaderKind,
     LineEdge,
     Near,
@@ -44,6 +45,8 @@ MADE = {
     *(f"height.{to}" for to in _dashed(BoxHeight)),
     *(f"held.height-{to}" for to in _dashed(BoxHeight)),
     *(f"edge.{edge}" for edge in _dashed(LineEdge)),
+    *(f"end-stud.{stud}" for stud in _dashed(EndStud)),
+    *(f"field.{name}-{side}" for name in ("lean", "end-stud") for side in _dashed(Side)),
     *(f"passing.{passing}" for passing in _dashed(Passing)),
     *(f"lie.{lie}" for lie in _dashed(PlateLie)),
     *(f"saw.{way}" for way in _dashed(Way) if way != "flat"),

@@ -18,6 +18,8 @@ from core.model import (
     BoxMade,
     CutPiece,
     DoubledStud,
+    EndLean,
+    EndStud,
     Fixture,
     FixtureKind,
     FloorSeen,
@@ -210,12 +212,17 @@ def projects(draw: st.DrawFn, system: System | None = None, most_walls: int = 3)
     return project
 
 
+_OFFSETS = st.integers(-60, 60).map(lambda mm: Length(float(mm)))
+"""How far surfaces at the ends of a wall are out of plumb."""
+
+
 @st.composite
 def _passing(draw: st.DrawFn, wall: Wall, room: Room) -> Wall:
-    """The wall passing some of the room's purlins in its own way."""
+    """The wall passing some of the room's purlins in its own way, its ends perhaps out of plumb."""
     chosen = [p.id for p in room.purlins if draw(st.booleans())]
     passes = tuple(PassesPurlin(name, draw(st.sampled_from(Passing))) for name in chosen)
-    return msgspec.structs.replace(wall, passes=passes)
+    lean = st.none() | st.none() | st.builds(EndLean, _OFFSETS, st.sampled_from(EndStud))
+    return msgspec.structs.replace(wall, passes=passes, left_lean=draw(lean), right_lean=draw(lean))
 
 
 @st.composite

@@ -8,9 +8,15 @@ import msgspec
 import pytest
 
 from core.lengths import Length
-from core.model import DoubledStud, Layout, Side, Wall, WallRules
+from core.model import DoubledStud, EndLean, Layout, Point, Side, Wall, WallRules
 from core.storage import Document
-from core.storage.sense_rules import doubled_studs, layout_origin, rule_faults, rule_lengths
+from core.storage.sense_rules import (
+    doubled_studs,
+    end_leans,
+    layout_origin,
+    rule_faults,
+    rule_lengths,
+)
 
 replace = msgspec.structs.replace
 
@@ -48,6 +54,18 @@ def test_origin(origin: float | None, expected: list[str]) -> None:
 )
 def test_rules(rules: WallRules, expected: list[str]) -> None:
     assert places(rule_lengths(rules, "r")) == expected
+
+
+@pytest.mark.parametrize(
+    ("offset", "run", "good"),
+    [(0, 3000, True), (-200, 3000, True), (201, 3000, False), (-100, 400, True), (101, 400, False)],
+)
+def test_ends_out_of_plumb(wall: Wall, offset: float, run: float, good: bool) -> None:
+    ends = Point(Length(0.0), Length(0.0)), Point(Length(run), Length(0.0))
+    leaning = msgspec.structs.replace(
+        wall, left_end=ends[0], right_end=ends[1], right_lean=EndLean(Length(float(offset)))
+    )
+    assert places(end_leans(leaning, "w")) == ([] if good else ["w.right_lean.offset"])
 
 
 @pytest.mark.parametrize(
