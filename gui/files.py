@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject, Signal
 from core.drawing.paper import Paper
 from core.lengths import System
 from core.model import Project, SiteRecord
-from core.storage import Document, StorageError, load, save
+from core.storage import Document, StorageError, load, read_document, save
 from core.wording import Wording, message
 from gui.asking import Ask, Leave
 from gui.desk import Desk
@@ -17,6 +17,7 @@ from gui.edits import new_project
 from gui.outputs import (
     NothingToShow,
     OutputError,
+    demo_bytes,
     drawing_bytes,
     save_output,
     sheets_bytes,
@@ -74,6 +75,24 @@ class Files(QObject):
         self.changed.emit()
         self._say("files.opened", path)
         return True
+
+    def open_demo(self, *, metric: bool) -> bool:
+        """Opens a demo as a document with no file yet, so that the demo stays as it is."""
+        if not self.may_leave():
+            return False
+        self.path, self.paper = None, None
+        name = "kite-loft.eave" if metric else "sail-loft.eave"
+        self._desk.start(read_document(demo_bytes(metric=metric), name))
+        self.changed.emit()
+        self._desk.said.emit(self._desk.wording.word("files.demo"))
+        return True
+
+    def drop(self, paths: list[Path]) -> bool:
+        """Opens the file that was dropped, if it is one and may be a project."""
+        if len(paths) != 1 or paths[0].suffix != ".eave":
+            self._desk.said.emit(self._desk.wording.word("files.one-file"))
+            return False
+        return self.may_leave() and self.open_path(paths[0])
 
     def save(self) -> bool:
         """Saves to the file it came from, or asks for one."""

@@ -39,7 +39,7 @@ class Menus:
         self._file()
         self._edit()
         self._view()
-        self._action(self._menu("menu.help"), "action.about", more["about"])
+        self._help()
         self.refresh()
 
     def refresh(self) -> None:
@@ -73,6 +73,10 @@ class Menus:
         self._action(menu, "action.new-inch", self._more["new-inch"], key.New)
         self._action(menu, "action.new-metric", self._more["new-metric"], "Ctrl+Shift+N")
         self._action(menu, "action.open", files.open, key.Open)
+        self.recent = menu.addMenu(self._desk.wording.word("menu.recent"))
+        demos = menu.addMenu(self._desk.wording.word("menu.demos"))
+        self._action(demos, "action.demo-inch", lambda: files.open_demo(metric=False))
+        self._action(demos, "action.demo-metric", lambda: files.open_demo(metric=True))
         menu.addSeparator()
         self._action(menu, "action.save", files.save, key.Save)
         self._action(menu, "action.save-as", files.save_as, "Ctrl+Shift+S")
@@ -134,6 +138,17 @@ class Menus:
         menu.addSeparator()
         self._action(menu, "action.walk", self._more["walk"], "Ctrl+T").setCheckable(True)
         self._action(menu, "action.night", self._more["night"], "Ctrl+Shift+D").setCheckable(True)
+        self._action(menu, "action.as-system", self._more["as-system"]).setCheckable(True)
+        self._action(menu, "action.larger", self._more["larger"], "Ctrl+Shift++")
+        self._action(menu, "action.smaller", self._more["smaller"], "Ctrl+Shift+-")
+
+    def _help(self) -> None:
+        menu = self._menu("menu.help")
+        self._action(menu, "action.help", self._more["help"], QKeySequence.StandardKey.HelpContents)
+        self._action(menu, "action.what-is-this", self._more["what-is-this"], "Shift+F1")
+        self._action(menu, "action.card", self._more["card"])
+        menu.addSeparator()
+        self._action(menu, "action.about", self._more["about"])
 
     def _menu(self, message_id: str) -> QMenu:
         return self._bar.addMenu(self._desk.wording.word(message_id))
@@ -154,8 +169,14 @@ _EVER = (
     "action.new-inch",
     "action.new-metric",
     "action.open",
+    "action.demo-inch",
+    "action.demo-metric",
     "action.quit",
     "action.night",
+    "action.as-system",
+    "action.help",
+    "action.what-is-this",
+    "action.card",
     "action.about",
 )
 

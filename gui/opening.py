@@ -9,8 +9,9 @@ from core.lengths import System
 from core.storage import Document, load
 from gui.desk import Desk
 from gui.files import new_document
+from gui.keeping import Kept
 from gui.sketcher.fonts import load as load_fonts
-from gui.window import Window, application, theme_of
+from gui.window import Window, application
 from gui.wordings import plain_wording
 
 
@@ -20,8 +21,10 @@ def open_window(path: Path | None) -> int:
     document: Document = load(path) if path else new_document(system, plain_wording())
     app = application(sys.argv[:1])
     load_fonts()
-    window = Window(Desk(document), theme_of(app), path.absolute() if path else None)
-    window.resize(window.sizeHint())
+    kept = Kept.of_this_person()
+    window = Window(Desk(document), path=path.absolute() if path else None, kept=kept)
+    if kept.frame is None or not window.restoreGeometry(kept.frame):
+        window.resize(window.sizeHint())
     window.show()
     if path is None:
         window.new_room(system)

@@ -1,5 +1,7 @@
 """The style sheet of the window, from the same colours as the sheet of paper."""
 
+import re
+
 from PySide6.QtGui import QColor, QPalette
 
 from core.drawing.typeface import FAMILY
@@ -22,6 +24,10 @@ QLabel#warning {{ color: {warning}; }}
 QLabel#foot {{
     color: {ink}; padding: 3px 10px; background: {panel}; border-top: 1px solid {edge};
 }}
+QFrame#card {{ background: {field}; border: none; border-bottom: 2px solid {chalk}; }}
+QLabel#card-title {{ font-size: 14pt; font-weight: 700; }}
+QLabel#card-step {{ color: {chalk}; font-weight: 700; }}
+QTextBrowser {{ background: {paper}; border: none; }}
 QFrame#doubt {{ background: {field}; border: none; border-bottom: 2px solid {warning}; }}
 QLabel#walk-name {{ font-size: 16pt; font-weight: 700; }}
 QTableView {{ background: {paper}; border: 1px solid {edge}; outline: none; }}
@@ -82,6 +88,8 @@ QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
 """
 
+_POINTS = re.compile(r"([0-9.]+)pt")
+
 _NAMES = ("paper", "panel", "field", "ink", "faint", "edge", "chalk", "warning")
 
 
@@ -108,10 +116,11 @@ def palette(theme: Theme) -> QPalette:
     return made
 
 
-def style_sheet(theme: Theme) -> str:
-    """The style sheet in the colours of a theme."""
+def style_sheet(theme: Theme, text: float = 1.0) -> str:
+    """The style sheet in the colours of a theme, with texts `text` times as large as usual."""
     colours = {name: _text(getattr(theme, name)) for name in _NAMES}
-    return _SHEET.format(family=FAMILY, **colours)
+    sheet = _SHEET.format(family=FAMILY, **colours)
+    return _POINTS.sub(lambda found: f"{float(found[1]) * text:g}pt", sheet)
 
 
 def _text(colour: QColor) -> str:

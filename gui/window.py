@@ -4,8 +4,8 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QCloseEvent, QKeyEvent
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
     QLabel,
@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
+    QWhatsThis,
     QWidget,
 )
 
@@ -24,17 +25,23 @@ from core.model import Project
 from core.wording import message
 from gui import held, walls
 from gui.asking import Ask, Dialogs
+from gui.card import Card
 from gui.desk import Desk
 from gui.files import Files
 from gui.held import Held
+from gui.help_page import HelpPage
+from gui.keeping import Kept
+from gui.looks import Looks
 from gui.menus import Menus
 from gui.middle import Middle
 from gui.newroom.page import NewRoom
 from gui.pace import Pace
+from gui.recent_menu import RecentMenu
 from gui.site.doubt_bar import DoubtBar
-from gui.sizes import scaled
+from gui.sizes import scaled, text_scale
 from gui.style import palette, style_sheet
 from gui.theme import Theme
+from gui.tips import answer
 from gui.walls import Walls
 
 _PAUSE_MS = 80
@@ -45,22 +52,35 @@ class Window(QMainWindow):
     """One project on one desk."""
 
     def __init__(
-        self, desk: Desk, theme: Theme, path: Path | None = None, ask: Ask | None = None
+        self,
+        desk: Desk,
+        theme: Theme | None = None,
+        path: Path | None = None,
+        ask: Ask | None = None,
+        kept: Kept | None = None,
     ) -> None:
+        """`kept` is what is remembered of the person; without it nothing is."""
         super().__init__()
-        self.desk, self.theme = desk, theme
+        self.kept = kept or Kept.nothing()
+        self.looks = Looks(self.kept, theme)
+        self.desk, self.theme = desk, self.looks.theme
         self.files = Files(desk, ask or Dialogs(self), path)
         self.foot = QLabel()
         self.page: NewRoom | None
         self._pace = Pace(lambda: self.held.refresh(), _PAUSE_MS, self)
         self._build()
         self._make_foot()
-        self.set_theme(theme)
+        self.set_theme(self.theme)
+        self.setAcceptDrops(True)
+        self.looks.recoloured.connect(lambda: self.set_theme(self.looks.theme))
+        self.looks.resized.connect(self._rebuild)
         desk.changed.connect(self._on_changed)
         desk.held_changed.connect(self._on_held)
         desk.said.connect(self._say)
         self.files.changed.connect(self._title)
         self.files.changed.connect(self._leave_page)
+        self.files.changed.connect(self._note_file)
+        self._note_file()
 
     def _build(self) -> None:
         """Makes all that has words in it, in the words of the project."""
@@ -90,7 +110,13 @@ class Window(QMainWindow):
             "new-inch": partial(self.new_room, System.INCH),
             "new-metric": partial(self.new_room, System.METRIC),
             "quit": self.close,
-            "night": self._turn_night,
+            "night": self.looks.turn,
+            "as-system": self.looks.follow_system,
+            "larger": self.looks.larger,
+            "smaller": self.looks.smaller,
+            "help": self.help,
+            "what-is-this": QWhatsThis.enterWhatsThisMode,
+            "card": lambda: self.card.setVisible(True),
             "about": self.about,
             "walk": self._turn_walking,
         }
@@ -99,6 +125,10 @@ class Window(QMainWindow):
         self.doubt = DoubtBar(self.desk)
         column.insertWidget(0, self.doubt)
         self.walls.add.clicked.connect(self._draw_wall)
+        self.card = Card(self.desk.wording, self.kept)
+        self.card.demo.connect(lambda: self.files.open_demo(metric=False))
+        column.insertWidget(0, self.card)
+        self.recent = RecentMenu(self.menus.recent, self.kept, self._reopen, self.desk.wording)
         self._title()
 
     def _make_foot(self) -> None:
@@ -114,12 +144,13 @@ class Window(QMainWindow):
         """Shows everything by day or by night."""
         self.theme = theme
         self.setPalette(palette(theme))
-        self.setStyleSheet(style_sheet(theme))
+        self.setStyleSheet(style_sheet(theme, text_scale()))
         self.middle.set_theme(theme)
         self.walls.set_theme(theme)
         if self.page is not None:
             self.page.set_theme(theme)
         self.menus.actions["action.night"].setChecked(theme.dark)
+        self.menus.actions["action.as-system"].setChecked(self.looks.follows_system)
 
     def new_room(self, system: System) -> None:
         """Asks for a new room; the work at hand stays until that one begins."""
@@ -156,6 +187,7 @@ class Window(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Asks before unsaved work is lost."""
         if self.files.may_leave():
+            self.kept.frame = self.saveGeometry()
             event.accept()
         else:
             event.ignore()
@@ -181,8 +213,37 @@ class Window(QMainWindow):
             self.menus.rest(False)
             self.middle.paper.setFocus()
 
-    def _turn_night(self) -> None:
-        self.set_theme(Theme.day() if self.theme.dark else Theme.night())
+    def event(self, event: QEvent) -> bool:
+        """Answers what a word is, wherever in the window it is asked."""
+        return answer(event, self, self.desk.wording) or super().event(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802
+        """A file may be dropped on the window."""
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802
+        """Opens the file that is dropped."""
+        self.files.drop([Path(url.toLocalFile()) for url in event.mimeData().urls()])
+
+    def help(self) -> None:
+        """Shows the page of help beside the work."""
+        self.help_page = HelpPage(self.desk.wording, self)
+        self.help_page.show()
+
+    def _note_file(self) -> None:
+        if self.files.path is not None:
+            self.kept.note(self.files.path)
+
+    def _reopen(self, path: Path) -> None:
+        if self.files.may_leave():
+            self.files.open_path(path)
+
+    def _rebuild(self) -> None:
+        """Makes everything anew, in other words or other sizes; answers half given stay."""
+        if self.page is None:
+            self._build()
+        self.set_theme(self.theme)
 
     def _turn_walking(self) -> None:
         self.middle.walking = not self.middle.walking
@@ -196,9 +257,7 @@ class Window(QMainWindow):
 
     def _on_changed(self) -> None:
         if self.desk.project.system is not self._system:
-            # Other words: every label is made anew.
-            self._build()
-            self.set_theme(self.theme)
+            self._rebuild()
         # What can be pressed next has to be right at once; the rest may come a little later.
         self.menus.refresh()
         self._show_middle()
@@ -227,9 +286,3 @@ def application(argv: list[str]) -> QApplication:
     app.setDesktopFileName("eavewright")
     app.setStyle("Fusion")
     return app
-
-
-def theme_of(app: QApplication) -> Theme:
-    """Day or night, as the system has it."""
-    dark = app.styleHints().colorScheme() is Qt.ColorScheme.Dark
-    return Theme.night() if dark else Theme.day()

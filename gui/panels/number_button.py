@@ -7,10 +7,10 @@ from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractButton, QLabel, QVBoxLayout
 
 from gui.figure import Figure
-from gui.sizes import scaled
+from gui.sizes import points, scaled
 
-_CAPTION = '<span style="font-size:9pt">{}</span><br>{}'
-_LARGE = '<span style="font-size:17pt; font-weight:700">{}</span>'
+_CAPTION = '<span style="font-size:{}">{}</span><br>{}'
+_LARGE = '<span style="font-size:{}; font-weight:700">{}</span>'
 
 _SIGN = 14
 """The room at the right for the sign that it can be opened, px on a plain screen."""
@@ -46,8 +46,8 @@ class NumberButton(QAbstractButton):
             return
         self.figure = figure
         number = html.escape(figure.text).replace("\n", "<br>")
-        number = _LARGE.format(number) if figure.large else number
-        self._said.setText(_CAPTION.format(html.escape(figure.caption), number))
+        number = _LARGE.format(points(17), number) if figure.large else number
+        self._said.setText(_CAPTION.format(points(9), html.escape(figure.caption), number))
         self.setAccessibleName(f"{figure.caption}: {figure.text}")
         opens = figure.number is not None
         self.setCheckable(opens)

@@ -11,6 +11,7 @@ from core.wording import Wording
 from gui.figure import Figure, Numbers
 from gui.panels.number_button import NumberButton
 from gui.panels.working_view import WorkingView
+from gui.sizes import points
 
 Asked = tuple[str, str]
 """What tells one number of a thing from another: its kind and the plate that it is on."""
@@ -57,7 +58,8 @@ class NumbersView(QWidget):
     def show_numbers(self, numbers: Numbers) -> None:
         """Shows a thing's numbers, and the working that is open if it has such a one."""
         name, what = html.escape(numbers.name), html.escape(numbers.what)
-        self._name.setText(f'<span style="font-size:20pt; font-weight:700">{name}</span> {what}')
+        large = f"font-size:{points(20)}; font-weight:700"
+        self._name.setText(f'<span style="{large}">{name}</span> {what}')
         figures = sorted(numbers.figures, key=lambda figure: not figure.large)
         while len(self.buttons) < len(figures):
             self.buttons.append(self._made(len(self.buttons)))

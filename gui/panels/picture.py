@@ -6,11 +6,10 @@ from PySide6.QtWidgets import QWidget
 
 from core.drawing import Drawing, View
 from core.drawing.extent import extent
+from gui.sizes import density
 from gui.sketcher.camera import TEXT_MM, Camera
 from gui.sketcher.paint import Ink, paint
 from gui.theme import Theme
-
-_MM_PER_INCH = 25.4
 
 
 class Picture(QWidget):
@@ -60,7 +59,7 @@ class Picture(QWidget):
 
     @property
     def _density(self) -> float:
-        return self.logicalDpiX() / _MM_PER_INCH
+        return density(self)
 
     @property
     def _theme(self) -> Theme:

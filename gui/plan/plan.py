@@ -14,6 +14,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from core.wording import message
+from gui import sizes
 from gui.desk import Desk
 from gui.pace import Pace
 from gui.plan import chalk
@@ -62,7 +63,7 @@ class Plan(QWidget):
     @property
     def density(self) -> float:
         """px for each mm on paper."""
-        return self.logicalDpiX() / 25.4
+        return sizes.density(self)
 
     @property
     def camera(self) -> Camera:

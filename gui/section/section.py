@@ -7,6 +7,7 @@ from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from core.wording import message
+from gui import sizes
 from gui.desk import Desk
 from gui.section.gestures import Shaping
 from gui.section.handles import Ways, handles
@@ -55,7 +56,7 @@ class SectionView(QWidget):
     @property
     def density(self) -> float:
         """px for each mm on paper."""
-        return self.logicalDpiX() / 25.4
+        return sizes.density(self)
 
     @property
     def camera(self) -> Camera:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from core.drawing import Element, Show
 from core.drawing.elevation import elevation
+from gui import sizes
 from gui.desk import Desk
 from gui.sizes import scaled
 from gui.sketcher.camera import Camera, Margins, fit
@@ -44,7 +45,7 @@ class DoneView(QWidget):
     @property
     def density(self) -> float:
         """px for each mm on paper."""
-        return self.logicalDpiX() / 25.4
+        return sizes.density(self)
 
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""

@@ -14,6 +14,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from core.wording import message
+from gui import sizes
 from gui.desk import Desk
 from gui.sketcher import cursors
 from gui.sketcher.camera import XY, Camera
@@ -63,7 +64,7 @@ class Sheet(QWidget):
     @property
     def density(self) -> float:
         """px for each mm on paper."""
-        return self.logicalDpiX() / 25.4
+        return sizes.density(self)
 
     @property
     def camera(self) -> Camera:

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QApplication
 from core.model import SiteRecord
 from core.storage import Document, save
 from gui.commands import main
-from gui.window import Window, theme_of
+from gui.keeping import Kept
+from gui.window import Window
 from loft import loft
 
 
@@ -27,6 +28,8 @@ def windows(qapp: QApplication, monkeypatch: pytest.MonkeyPatch) -> list[Window]
 
     monkeypatch.setattr(QApplication, "exec", staticmethod(run))
     monkeypatch.setenv("QT_QPA_PLATFORM", "offscreen")
+    # The settings of whoever runs the tests are not theirs to touch.
+    monkeypatch.setattr(Kept, "of_this_person", Kept.nothing)
     return found
 
 
@@ -52,7 +55,3 @@ def test_a_file_that_cannot_be_opened_opens_no_window(
     assert main([str(tmp_path / "missing.eave")]) == 2
     assert "there is no such file" in capsys.readouterr().err
     assert windows == []
-
-
-def test_the_theme_follows_the_system(qapp: QApplication) -> None:
-    assert not theme_of(qapp).dark
