@@ -24,7 +24,7 @@ class RoomView(QSplitter):
         self.addWidget(self.page)
         self.addWidget(self.section)
         # Walls are drawn in the plan, so it gets most of the room.
-        self.setStretchFactor(0, 5)
+        self.setStretchFactor(0, 3)
         self.setStretchFactor(1, 2)
 
     def set_theme(self, theme: Theme) -> None:

@@ -16,11 +16,15 @@ from gui.section.sight import SectionSight
 from gui.section.spot import Spot
 from gui.section.typing_over import TypingOver
 from gui.section.under import handle_under, number_under, numbers
+from gui.sizes import scaled
 from gui.sketcher.camera import XY, Camera
 from gui.sketcher.paint import Ink, paint
 from gui.sketcher.pulls import grip_of
 from gui.sketcher.wheel import place
 from gui.theme import Theme
+
+LEAST = 230
+"""The least height at which the figures of a usual roof find their room, px."""
 
 START_PX = 3.0
 """A press becomes a pull only when the pointer has gone this far."""
@@ -126,7 +130,7 @@ class SectionView(QWidget):
         return QSize(960, 640)
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802
-        return QSize(240, 150)
+        return QSize(240, scaled(LEAST, self))
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
         painter = QPainter(self)
