@@ -247,6 +247,7 @@ class SectionView(QWidget):
         old = self._spots
         self._spots = {key: old.pop(key) if key in old else self._new_spot(key) for key in keys}
         for gone in old.values():
+            gone.hide()
             gone.deleteLater()
         for before, after in pairwise(self._spots.values()):
             QWidget.setTabOrder(before, after)

@@ -283,7 +283,9 @@ def test_pointing_tells_what_it_is_and_what_can_be_done(shown: Shown) -> None:
 def test_a_roof_that_loses_its_ridge_loses_the_handle(shown: Shown) -> None:
     from gui.edits import set_room
 
+    ridge = shown.view.spot("ridge")
     shown.desk.commit("shed", set_room(shown.desk.project, right=None))
+    assert ridge.isHidden()
     with pytest.raises(KeyError):
         shown.view.spot("ridge")
     assert not shown.view.number_rect("high/right").isEmpty()
