@@ -146,7 +146,7 @@ class NewRoom(QWidget):
         split.setHandleWidth(1)
         split.addWidget(self.section)
         split.addWidget(self.plan)
-        split.setSizes([1, 1])
+        split.setSizes([10_000, 10_000])
         return split
 
     def _next(self) -> None:

@@ -11,7 +11,13 @@ from core.roof import ridge
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import set_name, set_room
-from gui.edits.shaping import set_eave, set_flat_ceiling, set_pitch, set_width
+from gui.edits.shaping import (
+    likely_ceiling,
+    set_eave,
+    set_flat_ceiling,
+    set_pitch,
+    set_width,
+)
 from gui.edits.stating import stated
 from gui.fields import Field, LengthField, LengthsField, PitchField, TextField, Tick, shown
 from gui.panels.form import Form
@@ -113,7 +119,7 @@ class RoomForm(Form):
         self._tick(
             "heading.flat-ceiling",
             lambda: self.room.flat_ceiling is not None,
-            lambda on: self._set(flat_ceiling=self._below_ridge(0.75) if on else None),
+            lambda on: self._set(flat_ceiling=self._likely_ceiling() if on else None),
         )
         field = self.shown_length(
             "field.flat-ceiling",
@@ -197,6 +203,11 @@ class RoomForm(Form):
         self.shows(lambda: tick.setChecked(value()))
         self.wide(tick)
         return tick
+
+    def _likely_ceiling(self) -> Length:
+        """A height at which a flat ceiling may come in, on the tape."""
+        height = self.desk.wording.tape.round(likely_ceiling(self.room))
+        return stated(self.desk.project, height)
 
     def _below_ridge(self, share: float) -> Length:
         """A height at a share of the ridge's, on the tape."""

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from core.framing.moving import Grip
 from core.wording import message
 from gui.desk import Desk
-from gui.edits.shaping import Beyond
+from gui.edits.beyond import Beyond
 from gui.section.numbers import name_of
 from gui.section.pulls import Shaped, Taken, nudge, pull, take
 from gui.sketcher.camera import XY

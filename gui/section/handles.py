@@ -6,7 +6,8 @@ import msgspec
 
 from core.drawing.section_figures import level_stretch
 from core.model import Room, Side
-from core.roof import Rise, section_of
+from core.roof import Rise, RoomSection, section_of
+from gui.edits.shaping import likely_ceiling
 from gui.sketcher.camera import XY
 
 _CEILING = 0.32
@@ -22,11 +23,15 @@ class Ways(enum.Enum):
 
 
 class Handle(msgspec.Struct, frozen=True):
-    """A handle: the key of the number that it changes, where it stands, and the ways it goes."""
+    """A handle: the key of the number that it changes, where it stands, and the ways it goes.
+
+    What is `missing` is not there yet: it comes with the first pull.
+    """
 
     key: str
     at: XY
     ways: Ways = Ways.UP
+    missing: bool = False
 
 
 def handles(room: Room) -> tuple[Handle, ...]:
@@ -42,12 +47,18 @@ def handles(room: Room) -> tuple[Handle, ...]:
     found += right
     if room.right is not None:
         found.append(Handle("eave/right", (cut.width, room.right.eave_height.mm)))
-    if room.flat_ceiling is not None:
-        level = level_stretch(cut.rafters, room.flat_ceiling.mm, cut.width)
-        if level is not None:
-            x = level[0] + (level[1] - level[0]) * _CEILING
-            found.append(Handle("ceiling", (x, room.flat_ceiling.mm)))
-    return (*found, Handle("width", (cut.width, 0.0), Ways.ACROSS))
+    return (*found, *_ceiling(room, cut), Handle("width", (cut.width, 0.0), Ways.ACROSS))
+
+
+def _ceiling(room: Room, cut: RoomSection) -> tuple[Handle, ...]:
+    """The handle of the flat ceiling, or of one that might come in; none where it lies too high."""
+    stated = room.flat_ceiling
+    height = stated.mm if stated is not None else likely_ceiling(room)
+    level = level_stretch(cut.rafters, height, cut.width)
+    if level is None:
+        return ()
+    x = level[0] + (level[1] - level[0]) * _CEILING
+    return (Handle("ceiling", (x, height), missing=stated is None),)
 
 
 def _of_rise(rise: Rise) -> tuple[Handle, ...]:

@@ -23,6 +23,11 @@ def is_pitch(key: str) -> bool:
     return key.startswith("pitch/")
 
 
+def is_missing(room: Room, key: str) -> bool:
+    """Whether the room has no such part yet."""
+    return key == "ceiling" and room.flat_ceiling is None
+
+
 def name_of(key: str) -> Message:
     """What the number with this key is called."""
     what, _, rest = key.partition("/")
@@ -37,6 +42,8 @@ def name_of(key: str) -> Message:
 
 def text_of(room: Room, key: str, wording: Wording) -> str:
     """The number as the person would write it; what only follows, on the tape."""
+    if is_missing(room, key):
+        return ""
     value = _stated(room, key)
     if isinstance(value, Pitch):
         return write_pitch(value)
@@ -47,6 +54,8 @@ def text_of(room: Room, key: str, wording: Wording) -> str:
 
 def told(room: Room, key: str) -> Message:
     """The name of a number and its value, in one line."""
+    if is_missing(room, key):
+        return message("shape.no-ceiling")
     value = _stated(room, key)
     if isinstance(value, Pitch):
         return message("shape.at", what=name_of(key), value=value.text)

@@ -9,9 +9,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from core.wording import message
 from gui import sizes
 from gui.desk import Desk
-from gui.section.gestures import Shaping
+from gui.edits.shaping import remove_part
+from gui.section.gestures import Shaping, undo_text
 from gui.section.handles import Ways, handles
-from gui.section.numbers import told
+from gui.section.numbers import is_missing, told
 from gui.section.sight import SectionSight
 from gui.section.spot import Spot
 from gui.section.typing_over import TypingOver
@@ -72,6 +73,11 @@ class SectionView(QWidget):
         """The key of the handle under the pointer, or being pulled or pushed."""
         return self.shaping.key if self.shaping else self._hover
 
+    @property
+    def busy(self) -> bool:
+        """Whether a handle is being pulled or pushed."""
+        return self.shaping is not None
+
     def spot(self, key: str) -> Spot:
         """The handle with this key; KeyError where the section has none."""
         return self._spots[key]
@@ -115,13 +121,21 @@ class SectionView(QWidget):
         self._on_changed()
         return True
 
+    def remove(self, key: str) -> bool:
+        """Takes a flat ceiling or a change of pitch away; False for what cannot go."""
+        self.settle()
+        project = remove_part(self.desk.project, key)
+        if project is not None:
+            self.desk.commit(undo_text(self.desk, key), project)
+        return project is not None
+
     def type_over(self, key: str, text: str = "") -> None:
         """Opens a field over the number with this key."""
         self.settle()
         self._close_typing()
         rect = self.number_rect(key)
         if rect.isEmpty():
-            return
+            rect = self._spots[key].geometry()
         self.typing = TypingOver(self.desk, key, self)
         self.typing.done.connect(self._typed)
         self.typing.open(rect, text)
@@ -203,6 +217,8 @@ class SectionView(QWidget):
         if key is None:
             return ""
         at = told(self.desk.project.room, key)
+        if is_missing(self.desk.project.room, key):
+            return words.say(message("section.put-in", at=at))
         return words.say(message("section.pull" if self._hover else "section.type", at=at))
 
     def _underline(self, painter: QPainter, rect: QRect) -> None:

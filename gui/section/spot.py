@@ -25,6 +25,7 @@ _ARROWS = {
     int(Qt.Key.Key_Right): (1, True),
     int(Qt.Key.Key_Left): (-1, True),
 }
+_REMOVES = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
 _STATES = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space, Qt.Key.Key_F2)
 
 
@@ -38,6 +39,13 @@ class Board(Protocol):
     @property
     def lively(self) -> str | None:
         """The key of the handle under the pointer, or being pulled."""
+
+    @property
+    def busy(self) -> bool:
+        """Whether a handle is being pulled or pushed."""
+
+    def remove(self, key: str) -> bool:
+        """Take away what a handle stands for; False where it cannot go."""
 
     def push(self, key: str, way: int, *, across: bool, large: bool) -> None:
         """Push a handle one step."""
@@ -58,7 +66,7 @@ class Spot(QAbstractButton):
     def __init__(self, board: Board, key: str, parent: QWidget) -> None:
         super().__init__(parent)
         self._board, self.key = board, key
-        self._ways = Ways.UP
+        self._ways, self._missing = Ways.UP, False
         side = scaled(SIZE, self)
         self.resize(side, side)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -66,14 +74,18 @@ class Spot(QAbstractButton):
 
     def show_handle(self, handle: Handle, at: QPointF, name: str) -> None:
         """Stands where the handle is, under its name and value."""
-        self._ways = handle.ways
+        self._ways, self._missing = handle.ways, handle.missing
         self.move(round(at.x() - self.width() / 2), round(at.y() - self.height() / 2))
         self.setAccessibleName(name)
         self.update()
 
     def event(self, event: QEvent) -> bool:
-        """Keeps the arrow keys, and undo in the middle of a push."""
-        if event.type() is QEvent.Type.ShortcutOverride and self._board.lively == self.key:
+        """Keeps Delete, and in the middle of a pull all keys: undo would take the room from it."""
+        if (
+            event.type() is QEvent.Type.ShortcutOverride
+            and isinstance(event, QKeyEvent)
+            and (self._board.busy or event.key() in _REMOVES)
+        ):
             event.accept()
             return True
         return super().event(event)
@@ -89,6 +101,8 @@ class Spot(QAbstractButton):
             self._board.type_over(self.key)
         elif event.text() and event.text() in "0123456789.":
             self._board.type_over(self.key, event.text())
+        elif key in _REMOVES and self._board.remove(self.key):
+            return
         elif key != Qt.Key.Key_Escape or not self._board.take_back():
             event.ignore()
 
@@ -103,7 +117,7 @@ class Spot(QAbstractButton):
         self._board.settle()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
-        """A disc; with arrowheads where the pointer or the keys are."""
+        """A disc, hollow where there is nothing yet; arrowheads where pointer or keys are."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         theme, middle = self._board.theme, QPointF(self.width() / 2, self.height() / 2)
@@ -115,8 +129,9 @@ class Spot(QAbstractButton):
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(halo)
             painter.drawEllipse(middle, 9.0 * each, 9.0 * each)
-        painter.setPen(QPen(theme.paper, 1.5 * each))
-        painter.setBrush(theme.chalk)
+        ring, disc = (theme.chalk, theme.paper) if self._missing else (theme.paper, theme.chalk)
+        painter.setPen(QPen(ring, 1.5 * each))
+        painter.setBrush(disc)
         painter.drawEllipse(middle, _DISC * each, _DISC * each)
         if lively:
             painter.setPen(Qt.PenStyle.NoPen)

@@ -11,8 +11,9 @@ from core.lengths import Length, System, Unit, parse_pitch
 from core.model import FloorSeen, OpeningKind, Project, RoofBuilt, SiteRecord
 from core.storage import Document, load, save
 from gui.edits import add_box, add_opening, add_wall, new_project, set_room
+from gui.edits.beyond import Beyond
 from gui.edits.new import in_system, set_rafters
-from gui.edits.shaping import Beyond, set_eaves, set_pitches
+from gui.edits.shaping import set_eaves, set_pitches
 from gui.wordings import wording_of
 
 INCH = 25.4

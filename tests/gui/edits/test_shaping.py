@@ -15,8 +15,9 @@ from core.lengths import Length, Pitch, Unit, parse_pitch
 from core.model import PitchBreak, Project, Side
 from core.roof import section_of
 from gui.edits import Refusal
+from gui.edits.beyond import Beyond
 from gui.edits.shaping import (
-    Beyond,
+    remove_part,
     set_eave,
     set_flat_ceiling,
     set_high_side,
@@ -181,8 +182,18 @@ def test_what_is_not_there_cannot_be_shaped() -> None:
         set_eave(shed(), RIGHT, inches(50))
     with pytest.raises(LookupError, match="ridge"):
         set_ridge_height(shed(), inches(150))
-    with pytest.raises(LookupError, match="ceiling"):
-        set_flat_ceiling(shed(), inches(90))
+
+
+def test_a_flat_ceiling_comes_in_and_goes() -> None:
+    project = set_flat_ceiling(shed(), inches(90))
+    assert project.room.flat_ceiling == inches(90)
+    again = remove_part(project, "ceiling")
+    assert again is not None
+    assert again.room.flat_ceiling is None
+    assert remove_part(again, "ceiling") is None
+    assert remove_part(again, "eave/left") is None
+    with pytest.raises(Beyond):
+        set_flat_ceiling(shed(), inches(120))
 
 
 def test_a_refusal_here_is_a_refusal_everywhere() -> None:

@@ -48,7 +48,19 @@ def test_the_handles_of_a_gable_from_left_to_right() -> None:
 
 
 def test_a_shed_has_no_ridge_to_hold() -> None:
-    assert list(places(US.room(200, (60, in_12(3))))) == ["eave/left", "pitch/left/0", "width"]
+    keys = list(places(US.room(200, (60, in_12(3)))))
+    assert keys == ["eave/left", "pitch/left/0", "ceiling", "width"]
+
+
+def test_a_room_without_a_flat_ceiling_offers_one() -> None:
+    # Three quarters of 110 is 82.5; 60 + u/4 is that high from 90 on, to 200.
+    shed = US.room(200, (60, in_12(3)))
+    ceiling = next(h for h in handles(shed) if h.key == "ceiling")
+    assert ceiling.missing
+    assert places(shed)["ceiling"] == (90 + 110 * 0.32, 82.5)
+    assert WORDS.say(told(shed, "ceiling")) == "No flat ceiling"
+    assert text_of(shed, "ceiling", WORDS) == ""
+    assert not any(h.missing for h in handles(loft().room))
 
 
 def test_each_stretch_of_a_broken_slope_has_its_handle() -> None:

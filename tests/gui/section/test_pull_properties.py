@@ -14,7 +14,7 @@ from core.model import Habits, Project
 from core.roof import section_of
 from core.storage.sense import project_faults
 from gui.edits import Refusal
-from gui.edits.shaping import Beyond
+from gui.edits.beyond import Beyond
 from gui.section.handles import handles
 from gui.section.numbers import told
 from gui.section.pulls import Shaped, nudge, pull, take

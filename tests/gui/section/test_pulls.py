@@ -12,7 +12,8 @@ from core.framing.moving import Grip
 from core.lengths import System, Tape
 from core.model import Habits, PitchBreak, Project, Side
 from core.roof import section_of
-from gui.edits.shaping import Beyond, set_ridge_across
+from gui.edits.beyond import Beyond
+from gui.edits.shaping import set_ridge_across
 from gui.section.pulls import nudge, pull, take
 from gui.wordings import wording_of
 from loft import loft

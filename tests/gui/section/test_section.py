@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -265,6 +265,41 @@ def test_a_number_that_does_not_fit_stays_with_its_sentence_under_it(shown: Show
     QTest.keyClick(typing.field, Qt.Key.Key_Escape)
     assert shown.view.typing is None
     assert shown.desk.undo_text is None
+
+
+def test_a_flat_ceiling_is_pulled_in_and_deleted(shown: Shown) -> None:
+    spot = shown.view.spot("ceiling")
+    spot.setFocus()
+    QTest.keyClick(spot, Qt.Key.Key_Delete)
+    assert shown.room.flat_ceiling is None
+    assert shown.desk.undo_text == "Flat ceiling of the room"
+    # It is offered at three quarters of the ridge's 168, at 126.
+    shown.drag("ceiling", 0, -26)
+    assert shown.room.flat_ceiling is not None
+    assert shown.room.flat_ceiling.mm / INCH == pytest.approx(100, abs=1)
+    QTest.keyClick(shown.view.spot("ceiling"), Qt.Key.Key_Delete)
+    QTest.keyClick(shown.view.spot("ceiling"), Qt.Key.Key_Return)
+    typing = shown.view.typing
+    assert typing is not None
+    assert typing.field.text() == ""
+    QTest.keyClicks(typing.field, "96")
+    QTest.keyClick(typing.field, Qt.Key.Key_Return)
+    assert shown.room.flat_ceiling == Length.of_inches(96)
+
+
+def test_undo_is_left_to_the_window_while_nothing_is_pulled(shown: Shown) -> None:
+    """Though the pointer rests on the handle that has the keys."""
+    spot = shown.view.spot("ridge")
+    spot.setFocus()
+    QTest.mouseMove(shown.view, shown.at("ridge"))
+    event = QKeyEvent(QEvent.Type.ShortcutOverride, Qt.Key.Key_Z, CTRL)
+    event.ignore()
+    QApplication.sendEvent(spot, event)
+    assert not event.isAccepted()
+    shown.press("ridge")
+    shown.move(shown.at("ridge") + QPoint(0, 20))
+    QApplication.sendEvent(spot, event)
+    assert event.isAccepted()
 
 
 def test_pointing_tells_what_it_is_and_what_can_be_done(shown: Shown) -> None:
