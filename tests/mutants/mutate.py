@@ -2,8 +2,9 @@
 
 A mutant changes one thing: it turns a comparison round, swaps + and -, * and /, min and max, any
 and all, or `and` and `or`, drops a negation, or makes a number one more. Boundaries (< for <=) are
-left alone: lengths are floats held against a tolerance, and there both mean the same. So are the
-digits of `round`, and whatever is only annotation.
+left alone: lengths are floats held against a tolerance, and there both mean the same. So is what
+changes nothing that the program does by itself: the digits of `round`, annotations, `strict` of
+`zip` and the keywords of classes (whether values are frozen).
 """
 
 from __future__ import annotations
@@ -31,6 +32,7 @@ _COMPUTED: dict[type[ast.operator], type[ast.operator]] = {
     ast.Mult: ast.Div,
     ast.Div: ast.Mult,
 }
+_UNTOUCHED = ("annotation", "returns", "decorator_list", "type_params")
 _CALLED = {"min": "max", "max": "min", "any": "all", "all": "any"}
 
 
@@ -70,7 +72,9 @@ def _made(source: str, node: ast.expr, other: ast.expr) -> Mutant:
 def _nodes(node: ast.AST) -> Iterator[ast.expr]:
     """The expressions below a node that are worked out when the program runs."""
     for name, value in ast.iter_fields(node):
-        if name in ("annotation", "returns", "decorator_list", "type_params"):
+        if name in _UNTOUCHED or (isinstance(node, ast.ClassDef) and name == "keywords"):
+            continue
+        if isinstance(node, ast.keyword) and node.arg == "strict":
             continue
         children = value if isinstance(value, list) else [value]
         if name == "args" and isinstance(node, ast.Call) and _name(node) == "round":

@@ -25,6 +25,8 @@ from mutate import mutants
         ("x = True", ["x = (False)"]),
         # Digits, annotations, words and what is printed stay.
         ("round(a, 6)", []),
+        ("zip(a, strict=True)", []),
+        ("class A(B, frozen=True): x = 1", ["class A(B, frozen=True): x = (2)"]),
         ("x: tuple[A | B, 3]", []),
         ("def f(a: 'b + c') -> 1: 'd + e'", []),
         ("'a' + f'{b + c}'", ["('a' - f'{b + c}')"]),

@@ -128,3 +128,18 @@ def test_a_box_behind_which_backing_stands_is_blocked() -> None:
     found = result(FLAT, msgspec.structs.replace(wall, fixtures=(rail(20, 5, 36),)))
     assert [(b.blocked_by) for b in found.boxes] == ["B/rail-1/layout/1"]
     assert [c.message.id for c in found.cautions] == ["box.blocked"]
+
+
+@pytest.mark.parametrize(
+    ("height", "count"),
+    [
+        # 5 1/2 wide with its middle at 4 1/4: its bottom at 1.5 lies on the sole plate.
+        pytest.param(4.25, 3, id="on the sole plate"),
+        pytest.param(4.1875, 0, id="a sixteenth into it"),
+        # Its top at 93.25 + 2.75 = 96 under the plate.
+        pytest.param(93.25, 3, id="under the top plate"),
+        pytest.param(93.3125, 0, id="a sixteenth into that"),
+    ],
+)
+def test_backing_may_touch_the_plates(height: float, count: int) -> None:
+    assert len(pieces(framed(rail(20, 30, height)))) == count

@@ -229,3 +229,16 @@ def test_no_clear_height_is_more_than_stated(
     if not taken and rise <= most - 38:
         edges = [bay.foot, *(y for span in spans for y in span), bay.high]
         assert all(b - a <= most + 1e-3 for a, b in zip(edges[::2], edges[1::2], strict=True))
+
+
+@pytest.mark.parametrize(
+    ("row", "raised"),
+    [
+        # Blocks 1 1/2 thick: raised ones reach from row + 0.75 to row + 2.25, the plate is at 96.
+        pytest.param(93.75, 95.25, id="just room under the plate"),
+        pytest.param(93.875, 93.875, id="an eighth short of it"),
+    ],
+)
+def test_a_staggered_block_is_raised_where_it_has_just_room(row: float, raised: float) -> None:
+    found = blocks(framed(blocking(row, staggered=True)))
+    assert [middle for _, _, middle in found.values()] == [row, raised, row]

@@ -124,3 +124,10 @@ def test_two_boxes_in_one_place(height: float, blocked_by: str | None) -> None:
     )
     found = result(FLAT, US.wall((0, 9), (120, 9), boxes=boxes))
     assert [b.blocked_by for b in found.boxes] == [None, blocked_by]
+
+
+def test_a_box_flush_with_the_stud_s_end_is_held() -> None:
+    # The trimmer reaches from 1.5 to 70: a box of 4 with its top at 70, or its bottom at 1.5.
+    for height, to in ((70, BoxHeight.TOP), (1.5, BoxHeight.BOTTOM)):
+        placed, messages = place(box("window-1/trimmer/right", LEFT, height, to))
+        assert (placed.stud, messages) == ("B/window-1/trimmer/right", [])

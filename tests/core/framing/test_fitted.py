@@ -138,3 +138,13 @@ def test_a_foot_over_a_slight_break_of_the_floor_is_cut_once() -> None:
     assert len(found.first_cut) == 1
     assert len(found.near) == 4
     assert found.long_point == max(found.edges)
+
+
+def test_a_test_stud_corrects_all_under_its_plate_and_none_under_the_other() -> None:
+    # End stud 45 3/4 worked out: the tape says 46 1/4. Every further stud up to the ridge, and the
+    # king and cripples there, is half an inch longer; those on the right stay.
+    found = frame(("end/left", 46.25, True))
+    left = ("layout/1", "layout/2", "layout/3", "door-1/king/left", "door-1/above/4")
+    right = ("door-1/king/right", "layout/6", "layout/10", "end/right")
+    assert {longer(found, cause) for cause in left} == {0.5}
+    assert {longer(found, cause) for cause in right} == {0.0}

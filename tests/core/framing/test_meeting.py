@@ -257,3 +257,18 @@ def _meeting(
 
     through = turned(THROUGH, b)
     return meetings(through, footprints((through, turned(ending((0, 0), (1, 1)), c))))
+
+
+def test_blocks_fill_a_neighbouring_bay_where_the_other_wall_shows_no_stud() -> None:
+    """C takes up 59 to 62.5; with 1 1/2 in. on its right, 64, it still ends in the stud at 63.25.
+
+    From 60.5 to 64 it is in the way of both bays: 64 + 1 1/2 = 65.5 reaches into 64.75-78.5.
+    """
+    assert {x for x, _ in at(framed(to(62.5), BLOCKS)).values()} == {48.75}
+    assert {x for x, _ in at(framed(to(64), BLOCKS)).values()} == {48.75, 64.75}
+
+
+def test_a_stud_that_only_touches_is_not_in_the_way() -> None:
+    """C takes up 49.5 to 53: on its left the new stud would be 48.75 to 50.25, against the one of
+    the layout, 47.25 to 48.75, and stays."""
+    assert at(framed(to(53), TWO))["C/right/left"] == (48.75, 50.25)

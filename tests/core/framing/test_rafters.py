@@ -162,3 +162,14 @@ def test_a_slip_gap_lets_the_plate_down_plumb_and_says_so() -> None:
     assert lengths == pytest.approx([56.625, 56.125])
     assert [c.message.id for c in tight.cautions] == []
     assert [c.message.id for c in slipped.cautions] == ["wall.slip-gap"]
+
+
+def test_beyond_the_first_or_the_last_rafter_there_is_one_side_alone() -> None:
+    # Rafters from 19.25 to 20.75 and from 39.25 to 40.75.
+    room = with_rafters(24, 20, 40)
+    before = over(US.wall((0, 5), (100, 5)), room).between
+    after = over(US.wall((0, 60), (100, 60)), room).between
+    assert before is not None
+    assert after is not None
+    assert (before.before, after.after) == (-math.inf, math.inf)
+    assert (US.of(before.after), US.of(after.before)) == pytest.approx((19.25, 40.75))

@@ -123,3 +123,19 @@ def test_points_that_agree_change_nothing(places: list[float]) -> None:
     found = moved(GABLE, *((x, GABLE.height(x * IN) / IN) for x in spaced))
     for x in range(0, 169, 7):
         assert math.isclose(found.height(x * IN), GABLE.height(x * IN), abs_tol=1e-6)
+
+
+def test_a_slope_across_that_goes_on_is_one_line() -> None:
+    # A knee wall: the roof falls through the wall, and points along it agree with it.
+    line = RoofLine((Segment(0.0, 1000.0, 1200.0, 0.0, -0.75),))
+    points = ((200.0, 0.0), (500.0, 0.0), (800.0, 0.0))
+    assert corrected(line, points).segments == line.segments
+
+
+def test_planes_that_slope_otherwise_across_are_two_lines() -> None:
+    # Level along the wall on both sides of a break, rising through it on one and falling on the
+    # other.
+    line = RoofLine(
+        (Segment(0.0, 400.0, 1200.0, 0.0, 0.5), Segment(400.0, 1000.0, 1200.0, 0.0, -0.5))
+    )
+    assert [s.across for s in corrected(line, ((100.0, 2.0),)).segments] == [0.5, -0.5]

@@ -166,3 +166,20 @@ def test_a_wall_aslant_meets_a_whole_purlin_as_before() -> None:
     (found,) = purlins_through(room(purlin(2000)), UK.wall((1000, 1000), (3000, 3000)))
     assert found.near == pytest.approx((1000 * math.sqrt(2), 1050 * math.sqrt(2)))
     assert found.far[0] == pytest.approx(1000 * math.sqrt(2) + 89)
+
+
+@pytest.mark.parametrize(
+    ("ends", "turned", "corners"),
+    [
+        # The room is 8000 long: not turned it lies as far beyond it on either side.
+        ((None, None), None, ((1000, -8000), (1000, 16000))),
+        ((500, 7000), None, ((1000, 500), (1000, 7000))),
+        # Turned, from the start to the end of the room.
+        ((None, None), 2000, ((1000, 0), (2000, 8000))),
+        ((500, None), 2000, ((1000, 500), (2000, 8000))),
+    ],
+)
+def test_the_ends_of_its_left_face(
+    ends: tuple[float | None, float | None], turned: float | None, corners: tuple[Pair, Pair]
+) -> None:
+    assert purlin_outline(PLAIN, purlin(1000, ends, turned))[:2] == corners

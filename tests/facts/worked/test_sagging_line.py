@@ -18,7 +18,9 @@ from shapely import LineString, Point
 
 import reading
 from core.framing import Role
-from core.job import WallResult
+from core.job import WallResult, work_out
+from core.lengths import System, Tape
+from core.model import Habits, PlateRules, Project, SiteRecord
 from walls import US, in_12, member, result, stations
 
 SLOPE = (12.0, in_12(9))
@@ -96,6 +98,8 @@ def test_one_plate_bends_along_the_sag() -> None:
     bent, other = reading.stick(found, "top/1/1"), reading.stick(found, "top/2/1")
     assert reading.edges(US, found, "top/1/1") == reading.written(*[104.9999, 105.0048] * 2)
     assert reading.saw((*bent.first_cut, *bent.last_cut)) == [(36.32, 0.0), (37.14, 0.0)]
+    # At the ridge its top juts out past the underside by 1.5 x tangent of 37.141 = 1.1361.
+    assert reading.points(US, found, "top/1/1") == reading.written(105.0048, 104.9999, 106.1360)
     assert reading.edges(US, found, "top/2/1") == reading.written(*[104.9889, 105] * 2)
     assert reading.saw((*other.first_cut, *other.last_cut)) == [(-37.14, 0.0), (-36.87, 0.0)]
 
@@ -132,3 +136,21 @@ def test_a_floor_that_falls_an_inch() -> None:
     assert (inches(header.bottom), inches(header.edges[0])) == (82.5, 37.0)
     sole = member(found, "sole")
     assert [inches(y) for _, y in sole.near] == [0.0, -1.0, 0.5, 1.5]
+    # Plumb at both ends: it falls by arctan 0.0059524 = 0.341. 168 x 1.0000177 = 168.0030 long.
+    assert reading.saw((*sole.first_cut, *sole.last_cut)) == [(-0.34, 0.0)] * 2
+    assert [inches(e) for e in sole.edges] == [168.0030] * 4
+
+
+def test_a_bent_plate_in_pieces() -> None:
+    # Without the door, of stock of 6 ft. Over layout/4, x = 64, 53.2444 + 21.1 x 1.258985 = 79.8090
+    # would be too long; over layout/3, x = 48, it is 53.2444 + 5.1000 x 1.258985 = 59.6652, and the
+    # rest is 104.9999 - 59.6652 = 45.3347.
+    rules = PlateRules(longest=US.length(72))
+    habits = Habits(Tape.usual(System.INCH), plates=rules)
+    wall = msgspec.structs.replace(US.wall((48, 144), (216, 144)), roof_points=POINTS)
+    project = Project("sag", System.INCH, ROOM, (wall,), habits)
+    frame = work_out(project, SiteRecord()).walls[0].frame
+    assert frame is not None
+    pieces = [m for m in frame.members if m.key.startswith("B/top/1/1")]
+    assert [m.key for m in pieces] == ["B/top/1/1", "B/top/1/1/layout/3"]
+    assert [inches(m.edges[0]) for m in pieces] == [59.6652, 45.3347]

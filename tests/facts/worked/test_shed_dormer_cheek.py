@@ -138,3 +138,17 @@ def test_on_top_of_the_rafters_they_are_shorter_by_the_rafter_s_plumb_depth() ->
     assert reading.edges(US, found, "layout/1") == reading.written(*[49.5482, 48.6732] * 2)
     # A seventh of 7.4375 - 4.556 = 2.8815 is still longer than thick.
     assert math.isclose(US.of(reading.stick(found, "layout/6").long_point), 2.8815, abs_tol=1e-4)
+
+
+@pytest.mark.parametrize("left", [-0.25, 0, 106.75])
+def test_an_added_stud_that_is_not_in_the_cheek_is_told(left: float) -> None:
+    # The cheek is 108 long: from 106.75 on a stud 1.5 thick is past its end. At 0 the end stud
+    # stands, which comes first.
+    wall = US.wall((240, 180), (132, 180), added=(("extra-1", left),))
+    plates = TopPlate(wall.top_plate.timber, 0)
+    stated = msgspec.structs.replace(wall, top_plate=plates, stands_on=StandsOn.BESIDE_RAFTERS)
+    frame = result(ROOM, stated).frame
+    assert frame is not None
+    assert frame.no_room == ("B/extra-1",)
+    assert "B/end/left" in [m.key for m in frame.members]
+    assert "B/extra-1" not in [m.key for m in frame.members]
