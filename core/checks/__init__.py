@@ -1,11 +1,12 @@
 """Cautions and nothing else."""
 
 from core.checks.caution import Caution, Severity
+from core.checks.clear import clear_cautions
 from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
+from core.checks.on_rafters import rafter_cautions
 from core.checks.purlins import percent_taken, purlin_cautions
-from core.checks.roof_parts import clear_cautions, rafter_cautions
 from core.checks.saw import cut_message, rip_message, setting_message
 from core.checks.standing import answered_cautions, standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions

@@ -1,6 +1,6 @@
 """The plan: the room from above with its walls, u to the right and v (along the ridge) up."""
 
-from core.drawing import plan_roof, plan_standing, plan_strings, plan_walls
+from core.drawing import plan_purlins, plan_roof, plan_standing, plan_strings, plan_walls
 from core.drawing.elements import Drawing
 from core.drawing.placing import Taken
 from core.drawing.view import Show, View
@@ -21,6 +21,7 @@ def plan(project: Project, view: View, wording: Wording) -> Drawing:
     letters = plan_walls.letters(walls, view, wording, taken)
     drawing = (
         *plan_roof.overhead(room),
+        *plan_purlins.purlins(room),
         *plan_roof.floor_edge(room),
         *standing,
         *timber,

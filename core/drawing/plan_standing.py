@@ -28,12 +28,22 @@ def _kept_clear(item: KeptClear, view: View) -> Drawing:
         Stroke((own[1], own[3]), Pen.RULE, item.id),
         Stroke(_corners(item, item.gap.mm), Pen.CEILING, item.id, closed=True),
     ]
+    if item.up_to is not None:
+        drawing += _head(item, own, item.up_to.mm)
     middle = ((own[0][0] + own[2][0]) / 2, (own[0][1] + own[2][1]) / 2)
     name = Text(
         spoken(item.id), middle, view.size * 0.86, Pen.LABEL, item.id, Align.MIDDLE, middle=True
     )
     left, _, right, _ = bounds(text_corners(name, view.scale))
     return (*drawing, name) if right - left < item.wide.mm else tuple(drawing)
+
+
+def _head(item: KeptClear, own: tuple[XY, ...], high: float) -> Drawing:
+    """Where one that leans is at the height stated, and the way its corners go there."""
+    u, v = item.corner_at(high)
+    moved = tuple((x + u - item.across.mm, y + v - item.along.mm) for x, y in own)
+    ways = (Stroke(pair, Pen.RULE, item.id) for pair in zip(own, moved, strict=True))
+    return (Stroke(moved, Pen.EXISTING, item.id, closed=True), *ways)
 
 
 def _corners(item: KeptClear, beyond: float) -> tuple[XY, ...]:

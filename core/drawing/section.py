@@ -11,7 +11,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Tex
 from core.drawing.pen import Pen
 from core.drawing.section_figures import section_figures
 from core.drawing.view import View
-from core.model import Dormer, Purlin, Room, Wall, Wing
+from core.model import Dormer, KeptClear, Purlin, Room, Wall, Wing
 from core.roof import (
     Roof,
     RoofLine,
@@ -64,8 +64,7 @@ def _beyond(room: Room, cut: RoomSection, walls: tuple[Wall, ...], view: View) -
             drawn += _upright(cut, left, right)
             drawn += _letter(wall, left, right, view) if _from_end(wall) else ()
     for kept in room.kept_clear:
-        left, right = kept.across.mm, kept.across.mm + kept.wide.mm
-        drawn += _upright(cut, max(0.0, left), min(cut.width, right))
+        drawn += _kept_clear(cut, kept)
     return tuple(drawn)
 
 
@@ -100,6 +99,21 @@ def _reach(wall: Wall, cut: RoomSection) -> tuple[float, float]:
     aside = -(v1 - v0) / wall.run * wall.stud.width.mm if wall.run else 0.0
     across = (u0, u1, u0 + aside, u1 + aside)
     return max(0.0, min(across)), min(cut.width, max(across))
+
+
+def _kept_clear(cut: RoomSection, kept: KeptClear) -> Drawing:
+    """A chimney or duct up to the roof over it; one that leans as it leans."""
+    left, right = kept.across.mm, kept.across.mm + kept.wide.mm
+    if kept.up_to is None:
+        return _upright(cut, max(0.0, left), min(cut.width, right))
+    tops = []
+    for aside in (0.0, kept.wide.mm):
+        high = cut.over.height(left + aside)
+        for _ in range(50):
+            high = cut.over.height(kept.corner_at(high)[0] + aside)
+        tops.append((kept.corner_at(high)[0] + aside, high))
+    outline = ((left, 0.0), *tops, (right, 0.0))
+    return Fill(outline, Pen.BEYOND), Stroke(outline, Pen.BEYOND)
 
 
 def _upright(cut: RoomSection, left: float, right: float) -> Drawing:

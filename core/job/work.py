@@ -150,7 +150,7 @@ def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
         *wall_cautions(wall, inputs.near, inputs.far, frame, boxes, inputs.habits),
         *rafter_cautions(wall),
         *purlin_cautions(wall, passed, inputs.inside),
-        *clear_cautions(wall, inputs.kept_clear),
+        *clear_cautions(wall, inputs.near, frame, inputs.kept_clear),
         *measured_cautions(wall, frame, measured),
         *nailed_cautions(wall, frame, inputs.around),
     )

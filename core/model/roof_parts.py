@@ -124,8 +124,9 @@ class ClearKind(enum.Enum):
 class KeptClear(msgspec.Struct, frozen=True):
     """A chimney or duct that goes up through the room, and the `gap` that framing keeps from it.
 
-    Its corner nearest to the left eave wall and the start of the room is at `across`, `along`; it
-    is `wide` across and `deep` along.
+    Its corner nearest to the left eave wall and the start of the room is at `across`, `along` on
+    the floor; it is `wide` across and `deep` along. One that leans has that corner at `up_across`,
+    `up_along` at the height `up_to`, and goes on so; what is not stated there is as on the floor.
     """
 
     id: str
@@ -135,3 +136,18 @@ class KeptClear(msgspec.Struct, frozen=True):
     wide: Length
     deep: Length
     gap: Length
+    up_to: Length | None = None
+    up_across: Length | None = None
+    up_along: Length | None = None
+
+    def corner_at(self, height: float) -> tuple[float, float]:
+        """The plan place of that corner at a height, (across, along) in mm."""
+        foot = self.across.mm, self.along.mm
+        if self.up_to is None:
+            return foot
+        share = height / self.up_to.mm
+        head = self.up_across or self.across, self.up_along or self.along
+        return (
+            foot[0] + share * (head[0].mm - foot[0]),
+            foot[1] + share * (head[1].mm - foot[1]),
+        )

@@ -80,6 +80,9 @@ PURLIN_MM: Final = 100.0
 LEAN_MM: Final = 200.0
 """The most that a surface at the end of a wall is out of plumb."""
 
+LEANS_OVER_MM: Final = 300.0
+"""The least height over which the lean of a chimney or duct is stated."""
+
 FIT_MM: Final = 50.0
 """The most that studs are cut short of the plates, or too long for a tight fit."""
 

@@ -91,6 +91,21 @@ def kept_clear_size(kept: KeptClear, place: str) -> Iterator[Fault]:
     for name in ("wide", "deep"):
         yield from above_zero(getattr(kept, name), limits.ROOM_MM, f"{place}.{name}")
     yield from within(kept.gap, 0.0, limits.PART_MM, f"{place}.gap")
+    yield from kept_clear_lean(kept, place)
+
+
+def kept_clear_lean(kept: KeptClear, place: str) -> Iterator[Fault]:
+    """One that leans does so over some height, and by no more than it is high."""
+    for name in ("up_across", "up_along"):
+        there: Length | None = getattr(kept, name)
+        if there is not None and kept.up_to is None:
+            yield fault(f"{place}.{name}", Why.LEANS_TO_NO_HEIGHT, found=write(there))
+        elif there is not None and kept.up_to is not None:
+            foot: Length = getattr(kept, name.removeprefix("up_"))
+            most = kept.up_to.mm
+            yield from within(there, foot.mm - most, foot.mm + most, f"{place}.{name}")
+    if kept.up_to is not None:
+        yield from within(kept.up_to, limits.LEANS_OVER_MM, limits.ROOM_MM, f"{place}.up_to")
 
 
 def _height(height: Length, place: str) -> Iterator[Fault]:

@@ -82,6 +82,7 @@ class Why(enum.StrEnum):
     PURLIN_TOO_SHORT = "purlin-too-short"
     NO_PURLIN = "no-purlin"
     PASSED_TWICE = "passed-twice"
+    LEANS_TO_NO_HEIGHT = "leans-to-no-height"
 
 
 SENTENCES: Final = {
@@ -268,6 +269,10 @@ SENTENCES: Final = {
     Why.NO_PURLIN: (
         "“{text}” is no purlin of this room",
         "write one that is there ({known}), or take this out",
+    ),
+    Why.LEANS_TO_NO_HEIGHT: (
+        "a corner up at {found} is stated with no height that it is at",
+        "state the height first, or take the corner out",
     ),
     Why.PASSED_TWICE: ("“{text}” is in this list already", "keep the way that is meant"),
 }

@@ -72,6 +72,9 @@ _CLEAR: tuple[Row, ...] = (
     ("field.wide", "wide", "length"),
     ("field.deep", "deep", "length"),
     ("field.gap", "gap", "length"),
+    ("field.up-to", "up_to", "maybe"),
+    ("field.up-across", "up_across", "maybe"),
+    ("field.up-along", "up_along", "maybe"),
 )
 
 

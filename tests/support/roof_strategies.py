@@ -112,12 +112,20 @@ def _purlin(draw: st.DrawFn, name: str, room: Room, system: System) -> Purlin:
 
 @st.composite
 def _kept(draw: st.DrawFn, name: str, room: Room, system: System) -> KeptClear:
+    across, along = (
+        draw(lengths(0, room.width.mm, system)),
+        draw(lengths(0, room.length.mm, system)),
+    )
+    leans = draw(st.booleans())
     return KeptClear(
         name,
         draw(st.sampled_from(ClearKind)),
-        draw(lengths(0, room.width.mm, system)),
-        draw(lengths(0, room.length.mm, system)),
+        across,
+        along,
         draw(lengths(200, 900, system)),
         draw(lengths(200, 900, system)),
         draw(lengths(0, 100, system)),
+        draw(lengths(1000, 3000, system)) if leans else None,
+        draw(lengths(across.mm - 300, across.mm + 300, system)) if leans else None,
+        draw(st.none() | lengths(along.mm - 300, along.mm + 300, system)) if leans else None,
     )

@@ -102,6 +102,11 @@ def test_all_of_it_makes_sense() -> None:
             "purlins", {"start": 5, "end": 5, "end_left": 1500}, "end", id="turned to nothing"
         ),
         pytest.param("kept_clear", {"wide": 0}, "wide", id="chimney of no width"),
+        pytest.param("kept_clear", {"up_across": 3000}, "up_across", id="up at no height"),
+        pytest.param("kept_clear", {"up_to": 299}, "up_to", id="leans over too little"),
+        pytest.param(
+            "kept_clear", {"up_to": 1000, "up_along": 1001}, "up_along", id="leans past 45 degrees"
+        ),
         pytest.param("kept_clear", {"gap": 1001}, "gap", id="gap of over a metre"),
     ],
 )

@@ -95,6 +95,7 @@ def test_each_list_adds_and_takes_away(desk: Desk, form: RoofPartsForm, name: st
         ),
         ("purlins", "Gap kept", "1/2", "gap", 12.7),
         ("kept_clear", "Wide across", "20", "wide", 508.0),
+        ("kept_clear", "Leans: height of a second measure (nothing: plumb)", "60", "up_to", 1524.0),
         ("right-breaks", "In from the eave wall, level", "30", "run", 762.0),
     ],
 )
@@ -109,6 +110,18 @@ def test_a_field_states_its_value(
         found = getattr(found, part)
     assert isinstance(found, Length)
     assert found.mm == pytest.approx(mm)
+
+
+def test_a_chimney_leans_once_a_height_is_stated(desk: Desk, form: RoofPartsForm) -> None:
+    rows = form.lists["kept_clear"]
+    rows.add.click()
+    across = named(rows.body, "That corner there, across at")
+    enter(across, "130")
+    assert "state the height first" in across.note.text()
+    enter(named(rows.body, "Leans: height of a second measure (nothing: plumb)"), "60")
+    enter(across, "130")
+    (kept,) = desk.project.room.kept_clear
+    assert kept.corner_at(1524.0)[0] == pytest.approx(130 * 25.4)
 
 
 def test_an_emptied_field_is_not_stated(desk: Desk, form: RoofPartsForm) -> None:
