@@ -57,18 +57,19 @@ def settle(wanted: float, room: Room, targets: Targets, grip: Grip) -> Moved:
     if not grip.free:
         left, snap = _stepped(wanted, grip.step), Snap.STEP
         for kind, places in targets:
-            near = [p for p in places if abs(p[0] - wanted) <= grip.reach and _inside(p[0], room)]
+            near = [p for p in places if abs(p[0] - wanted) <= grip.reach and _free(p[0], room)]
             if near:
                 (left, other), snap = min(near, key=lambda p: abs(p[0] - wanted)), kind
                 break
-    if _inside(left, room) or not room:
+    if _free(left, room):
         return Moved(left, snap, other)
     limits = [min(max(left, low), high) for low, high in room]
     return Moved(min(limits, key=lambda p: abs(p - left)), Snap.LIMIT)
 
 
-def _inside(left: float, room: Room) -> bool:
-    return any(low - CLEAR <= left <= high + CLEAR for low, high in room)
+def _free(left: float, room: Room) -> bool:
+    """Whether a place is within the room; where no room is told, every place is."""
+    return not room or any(low - CLEAR <= left <= high + CLEAR for low, high in room)
 
 
 def _stepped(mm: float, step: float) -> float:

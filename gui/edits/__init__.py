@@ -1,6 +1,6 @@
 """Edits: pure functions from a project to the next one, or a refusal that says what would fit."""
 
-from gui.edits.boxes import add_box, move_box, set_box
+from gui.edits.boxes import add_box, move_box, put_box, set_box
 from gui.edits.chalk import (
     copy_wall,
     draw_wall,
@@ -66,6 +66,7 @@ __all__ = [
     "new_project",
     "place_wall",
     "put_back",
+    "put_box",
     "remove_station",
     "set_blocking",
     "set_box",

@@ -47,10 +47,21 @@ def add_box(project: Project, letter: str, stud: str | None = None) -> Project:
     for key in _studs(wall, frame, stud) if frame else ():
         for side in (Side.RIGHT, Side.LEFT):
             box = usual.box(project.system, next_id(wall, "box"), key, side)
-            changed = project.with_wall(msgspec.structs.replace(wall, boxes=(*wall.boxes, box)))
-            if _refusal(worked(changed, letter), box) is None:
-                return check_wall(changed, letter)
+            try:
+                return put_box(project, letter, box)
+            except Refusal:
+                continue
     raise Refusal(message("edit.no-stud", letter=letter))
+
+
+def put_box(project: Project, letter: str, box: Box) -> Project:
+    """The wall with this box besides; refused where it has no sound place."""
+    wall = project.wall(letter)
+    changed = project.with_wall(msgspec.structs.replace(wall, boxes=(*wall.boxes, box)))
+    refusal = _refusal(worked(changed, letter), box)
+    if refusal is not None:
+        raise refusal
+    return check_wall(changed, letter)
 
 
 def _with_box(project: Project, letter: str, box: Box) -> Project:

@@ -53,9 +53,14 @@ def set_rafter_backing(project: Project, letter: str, backing: RafterBacking | N
     return _with(project, wall, rafter_backing=backing)
 
 
-def add_fixture(project: Project, letter: str) -> Project:
-    """One more thing to be backed, in the middle of the wall, at a usual height or lower."""
+def add_fixture(project: Project, letter: str, placed: Fixture | None = None) -> Project:
+    """One more thing to be backed: this one, or one in the middle of the wall.
+
+    That is at a usual height, or lower where it has no backing there.
+    """
     wall = project.wall(letter)
+    if placed is not None:
+        return _backed(_with(project, wall, fixtures=(*wall.fixtures, placed)), letter, placed)
     fixture = usual.fixture(project.system, next_id(wall, "backing"), wall)
     after = _with(project, wall, fixtures=(*wall.fixtures, fixture))
     low = _heights(after, letter, fixture)

@@ -30,7 +30,12 @@ LEAFLESS = frozenset({OpeningKind.PASS_THROUGH, OpeningKind.CASED})
 
 def stem_of(opening: Opening) -> str:
     """What openings of its kind are called before their number."""
-    return _STEMS[opening.kind]
+    return stem_of_kind(opening.kind)
+
+
+def stem_of_kind(kind: OpeningKind) -> str:
+    """What openings of a kind are called before their number."""
+    return _STEMS[kind]
 
 
 def move_opening(project: Project, letter: str, opening_id: str, left: Length | float) -> Project:
@@ -57,13 +62,23 @@ def set_opening(project: Project, letter: str, opening_id: str, **changes: Any) 
 
 
 def add_opening(
-    project: Project, letter: str, kind: OpeningKind, left: Length | float | None = None
+    project: Project,
+    letter: str,
+    kind: OpeningKind,
+    left: Length | float | None = None,
+    sill: Length | None = None,
 ) -> Project:
-    """A new opening of usual size, as near to `left` (mm; the middle of the wall) as it fits."""
+    """A new opening of usual size, as near to `left` (mm; the middle of the wall) as it fits.
+
+    With another `sill` it is as tall as is usual, and so much higher or lower.
+    """
     wall = project.wall(letter)
     if wall.stands_on is not None:
         raise Refusal(message("edit.opening-on-rafters", letter=letter))
     new = usual.opening(project.system, kind, next_id(wall, _STEMS[kind]), wall)
+    if sill is not None and sill != new.sill:
+        head = stated(project, sill.mm + new.head.mm - new.sill.mm)
+        new = msgspec.structs.replace(new, sill=sill, head=head)
     wanted = (wall.run - new.width.mm) / 2 if left is None else stated(project, left).mm
     found = _fit(project, letter, new)
     place = found.nearest(project.habits.tape.round(wanted)) if found else None

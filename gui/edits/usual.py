@@ -79,6 +79,12 @@ def box(system: System, name: str, stud: str, side: Side) -> Box:
     return Box(name, stud, side, height, BoxHeight.CENTRE, width, depth, tall)
 
 
+def switch(system: System, name: str, stud: str, side: Side) -> Box:
+    """A box for one switch, 48 in. or 1200 mm to its centre."""
+    height = length(system, "48 in" if system is System.INCH else "1200 mm")
+    return msgspec.structs.replace(box(system, name, stud, side), height=height)
+
+
 def fixture(system: System, name: str, wall: Wall) -> Fixture:
     """A rail over the middle third of the wall, its backing a board wider than a stud."""
     inch = system is System.INCH

@@ -18,11 +18,13 @@ from gui import sizes
 from gui.desk import Desk
 from gui.sketcher import cursors
 from gui.sketcher.camera import XY, Camera
+from gui.sketcher.ghosts import Part
 from gui.sketcher.keyboard import Keys
 from gui.sketcher.layers import Layers, Scene
 from gui.sketcher.measuring import Measuring
 from gui.sketcher.overlay import Chalk, paint_band, paint_held, paint_hover, paint_note
 from gui.sketcher.paint import Ink
+from gui.sketcher.placing import Placing
 from gui.sketcher.pointer import Pointer
 from gui.sketcher.pointing import Rest, paint_told, told, told_in_line
 from gui.sketcher.pulls import take
@@ -49,6 +51,7 @@ class Sheet(QWidget):
         self._pointer = Pointer(self)
         self._keys = Keys(self)
         self.measuring = Measuring(desk, self, self.density)
+        self.placing = Placing(desk)
         self.rest = Rest(self)
         self._space = False
         self.setMouseTracking(True)
@@ -103,6 +106,27 @@ class Sheet(QWidget):
         """Look from one step farther away."""
         self.zoom(1 / ZOOM)
 
+    def take_part(self, part: Part) -> None:
+        """Take a part from the tray: keys or pointer carry it over the wall."""
+        self.placing.begin(part)
+        self.setFocus()
+        self._refresh()
+
+    def carry(self, pos: XY, *, free: bool = False) -> None:
+        """The pointer carries a part here, px."""
+        self.placing.move(pos, self.camera, free=free)
+        self.update()
+
+    def set_down(self) -> None:
+        """Set down the part that is carried, where it can stand."""
+        self.placing.set_down()
+        self._refresh()
+
+    def leave_part(self) -> None:
+        """Put the part that is carried back into the tray."""
+        self.placing.leave()
+        self._refresh()
+
     def shove(self, right: float, down: float) -> None:
         """Shove the paper, px."""
         self.look(self.camera.panned(right, down))
@@ -135,6 +159,10 @@ class Sheet(QWidget):
             return
         self._keys.settle()
         self.rest.move(None, (0.0, 0.0))
+        if self.placing.active and event.button() is Qt.MouseButton.LeftButton:
+            self.carry(place(event.position()), free=_free(event))
+            self.set_down()
+            return
         left = event.button() is Qt.MouseButton.LeftButton
         if left and not self._space and self.measuring.press(place(event.position())):
             return
@@ -148,7 +176,10 @@ class Sheet(QWidget):
         self._refresh()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
-        free = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        free = _free(event)
+        if self.placing.active and not self._pointer.pressed:
+            self.carry(place(event.position()), free=free)
+            return
         before, pos = self._pointer.hover, place(event.position())
         self._pointer.move(pos, free=free)
         idle = not self._pointer.pressed
@@ -184,7 +215,9 @@ class Sheet(QWidget):
         event.accept()
 
     def event(self, event: QEvent) -> bool:
-        if event.type() is QEvent.Type.ShortcutOverride and (self.busy or self._pointer.pressed):
+        if event.type() is QEvent.Type.ShortcutOverride and (
+            self.busy or self._pointer.pressed or self.placing.active
+        ):
             # An undo in the middle of a drag would pull the wall from under it.
             event.accept()
             return True
@@ -194,7 +227,9 @@ class Sheet(QWidget):
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        if event.key() == Qt.Key.Key_Escape:
+        if self.placing.active and not self._pointer.pressed:
+            self.placing.press(event)
+        elif event.key() == Qt.Key.Key_Escape:
             self._escape()
         elif self._pointer.pressed:
             return
@@ -238,6 +273,7 @@ class Sheet(QWidget):
         self.update()
 
     def _on_changed(self) -> None:
+        self.placing.follow()
         if not self.busy:
             self._sight.follow(self._size(), self.density)
         self.setAccessibleName(sheet_name(self.desk))
@@ -255,6 +291,8 @@ class Sheet(QWidget):
             shape = Qt.CursorShape.ClosedHandCursor
         elif self._space:
             shape = Qt.CursorShape.OpenHandCursor
+        elif self.placing.active:
+            shape = Qt.CursorShape.ClosedHandCursor
         elif self.measuring.over and not drag:
             shape = Qt.CursorShape.IBeamCursor
         else:
@@ -276,6 +314,7 @@ class Sheet(QWidget):
             paint_hover(painter, chalk, hover)
         self.measuring.look(scene.camera, self._size())
         self.measuring.paint(painter, scene.ink)
+        self.placing.paint(painter, scene.camera, scene.ink)
         if self._pointer.band is not None:
             paint_band(painter, self._pointer.band, scene.ink)
         if self.rest.on is not None:
@@ -285,3 +324,8 @@ class Sheet(QWidget):
 
     def _size(self) -> XY:
         return float(self.width()), float(self.height())
+
+
+def _free(event: QMouseEvent) -> bool:
+    """Whether a move is to snap to nothing."""
+    return bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)

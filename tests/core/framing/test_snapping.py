@@ -31,5 +31,6 @@ def test_settle(wanted: float, grip: Grip, left: float, snap: Snap, other: str) 
     assert (moved.left, moved.snap, moved.other) == (left, snap, other)
 
 
-def test_without_room_it_goes_where_it_is_wanted() -> None:
+def test_where_no_room_is_told_it_goes_anywhere_and_snaps() -> None:
     assert settle(-40.0, (), (), GRIP).left == -40.0
+    assert settle(53.0, (), TARGETS, GRIP).snap is Snap.LAYOUT
