@@ -21,18 +21,23 @@ from gui.sketcher.patches import Dots, around, meet, patches
 
 @dataclass(frozen=True)
 class Scene:
-    """What is to be seen: a drawing through a camera in a window `size` px, `ratio` dots a px."""
+    """What is to be seen: a drawing through a camera in a window `size` px, `ratio` dots a px.
+
+    What lies `under` it stands still while things are dragged.
+    """
 
     drawing: Drawing
     camera: Camera
     ink: Ink
     size: QSize
     ratio: float = 1.0
+    under: Drawing = ()
 
 
 def paint_scene(painter: QPainter, scene: Scene) -> None:
     """Paint the whole of a scene afresh, paper and all."""
     painter.fillRect(QRect(QPoint(0, 0), scene.size), scene.ink.theme.paper)
+    paint(painter, scene.under, scene.camera, scene.ink)
     paint(painter, scene.drawing, scene.camera, scene.ink)
 
 
@@ -67,11 +72,12 @@ class _Picture:
     def serves(self, scene: Scene, live: bool) -> bool:
         """Whether the picture can stand for this scene, or be made to."""
         own = self.scene
-        same = (own.camera, own.ink, own.size, own.ratio) == (
+        same = (own.camera, own.ink, own.size, own.ratio, own.under) == (
             scene.camera,
             scene.ink,
             scene.size,
             scene.ratio,
+            scene.under,
         )
         return same and (live or own.drawing is scene.drawing)
 
@@ -109,6 +115,8 @@ def _patch(painter: QPainter, scene: Scene, elements: list[_Laid], wiped: list[D
         region += QRect(left, top, right - left, bottom - top)
     _clip(painter, region, scene.ratio)
     painter.fillRect(QRect(QPoint(0, 0), scene.size), scene.ink.theme.paper)
+    under = (e for e in scene.under if meet(_place(e, scene), wiped))
+    paint(painter, under, scene.camera, scene.ink)
     left, top, right, bottom = around(wiped)
     near = (
         (laid, place)

@@ -6,7 +6,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from PySide6.QtCore import QLineF, QPointF, Qt
-from PySide6.QtGui import QBrush, QFont, QPainter, QPen, QPolygonF, QStaticText, QTransform
+from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPen, QPolygonF, QStaticText, QTransform
 
 from core.drawing import Align, Element, Fill, Pen, Stroke, Text
 from core.drawing.dimension import dimension_parts
@@ -15,6 +15,9 @@ from gui.sketcher.camera import XY, Camera
 from gui.sketcher.extent import pixels
 from gui.sketcher.fonts import font
 from gui.theme import Look, Theme
+
+_HATCH = 0.42
+"""How strong the lines of the hatching are, of 1."""
 
 
 class Ink:
@@ -26,6 +29,7 @@ class Ink:
         self.lines = {pen: _line(theme.looks[pen], density) for pen in Pen}
         self.outlines = {pen: _outline(line) for pen, line in self.lines.items()}
         self.fills = {pen: QBrush(theme.looks[pen].fill) for pen in Pen}
+        self.fills[Pen.ABOVE_ROOF] = _hatch(theme)
         self.texts = {pen: QPen(theme.looks[pen].text) for pen in Pen}
 
 
@@ -171,6 +175,13 @@ def _laid(text: str, size: int, bold: bool, narrow: bool) -> tuple[QStaticText, 
 def _baseline(size: int) -> float:
     """How far under the upper edge of a laid-out line its letters stand, px."""
     return ascent(float(size))
+
+
+def _hatch(theme: Theme) -> QBrush:
+    """Thin slanting lines, as light as can still be seen under what is written on them."""
+    tone = QColor(theme.edge)
+    tone.setAlphaF(_HATCH)
+    return QBrush(tone, Qt.BrushStyle.BDiagPattern)
 
 
 def _line(look: Look, density: float) -> QPen:

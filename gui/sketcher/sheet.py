@@ -29,6 +29,7 @@ from gui.sketcher.pointer import Pointer
 from gui.sketcher.pointing import Rest, paint_told, told, told_in_line
 from gui.sketcher.pulls import take
 from gui.sketcher.sight import Sight
+from gui.sketcher.staying import paint_staying, staying
 from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
 from gui.sketcher.words import sheet_name, why_bare
 from gui.theme import Theme
@@ -134,7 +135,8 @@ class Sheet(QWidget):
     def scene(self) -> Scene:
         """What the sheet shows, without the chalk."""
         drawing = self._sight.drawing(self.density)
-        return Scene(drawing, self.camera, self._ink, self.size(), self.devicePixelRatioF())
+        ratio, under = self.devicePixelRatioF(), self._sight.under()
+        return Scene(drawing, self.camera, self._ink, self.size(), ratio, under)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         return QSize(960, 640)
@@ -304,6 +306,8 @@ class Sheet(QWidget):
         if result is None or result.frame is None:
             paint_note(painter, self.rect(), why_bare(self.desk), self._ink)
             return
+        words, density = self.desk.wording, self.density
+        labels = staying(result, scene.drawing, scene.camera, self._size(), density, words)
         chalk = Chalk(result, scene.drawing, scene.camera, scene.ink)
         if held is not None:
             movable = take(self.desk.project, result, held) is not None
@@ -312,6 +316,7 @@ class Sheet(QWidget):
                 paint_held(painter, chalk, key, movable=False)
         if hover is not None and hover != held:
             paint_hover(painter, chalk, hover)
+        paint_staying(painter, labels, scene.ink)
         self.measuring.look(scene.camera, self._size())
         self.measuring.paint(painter, scene.ink)
         self.placing.paint(painter, scene.camera, scene.ink)

@@ -1,6 +1,7 @@
 """How the wall at hand is looked at, and its drawing for that look. No Qt but the desk's."""
 
 from core.drawing import Drawing, View
+from core.drawing.above import above
 from core.drawing.elevation import elevation
 from core.job import WallResult
 from core.kept import Kept
@@ -8,6 +9,9 @@ from core.wording import Wording
 from gui.desk import Desk
 from gui.sketcher.camera import XY, Camera, Rect
 from gui.sketcher.fitting import fitted, wall_rect
+
+_PAST_PX = 8.0
+"""How far past the upper edge of the window what lies under the drawing reaches, px."""
 
 
 class Sight:
@@ -59,6 +63,14 @@ class Sight:
             drawn = elevation(result, view, wording, self._kept)
             laid = self._laid = (result, view, wording, drawn)
         return laid[3]
+
+    def under(self) -> Drawing:
+        """What lies under the drawing as far up as the window goes: the space above the roof."""
+        result = self._desk.result
+        if result is None or result.inputs.near is None or result.frame is None:
+            return ()
+        _, high = self.camera.to_model((0.0, -_PAST_PX))
+        return above(result.inputs.near, high)
 
 
 def _seen(result: WallResult) -> tuple[str, Rect]:
