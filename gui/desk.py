@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterable
 from PySide6.QtCore import QObject, Signal
 
 from core.job import Change, Memo, Results, WallResult, work_out
-from core.model import AddedStud, Box, Fixture, Opening, Project, SiteRecord, Wall
+from core.model import AddedStud, Box, ClearZone, Fixture, Opening, Project, SiteRecord, Wall
 from core.storage import Document
 from gui.history import History
 from gui.showing import differing
@@ -250,5 +250,5 @@ class Desk(QObject):
         return f"{self.letter}/{thing.id}" if thing and whole else None
 
 
-def _stated(wall: Wall) -> tuple[Opening | Box | AddedStud | Fixture, ...]:
-    return (*wall.openings, *wall.boxes, *wall.added, *wall.fixtures)
+def _stated(wall: Wall) -> tuple[Opening | Box | AddedStud | Fixture | ClearZone, ...]:
+    return (*wall.openings, *wall.boxes, *wall.added, *wall.fixtures, *wall.kept_clear)

@@ -12,13 +12,14 @@ from gui.edits import (
     add_opening,
     add_stud,
     add_wall,
+    add_zone,
     delete_wall,
     put_back,
 )
 from gui.sketcher.keyboard import delete_held
 from gui.things import Kind, thing_of
 
-_REPEATED = frozenset({Kind.STUD, Kind.OPENING, Kind.BOX, Kind.FIXTURE})
+_REPEATED = frozenset({Kind.STUD, Kind.OPENING, Kind.BOX, Kind.FIXTURE, Kind.ZONE})
 
 
 class Doing:
@@ -56,6 +57,12 @@ class Doing:
         """Adds backing for a rail in the middle of the wall, and holds it."""
         self._add(
             "undo.add-fixture", lambda: add_fixture(self._desk.project, self._letter), "fixtures"
+        )
+
+    def add_zone(self) -> None:
+        """Adds a kept-clear zone in the middle of the wall, and holds it."""
+        self._add(
+            "undo.add-kept-clear", lambda: add_zone(self._desk.project, self._letter), "kept_clear"
         )
 
     def add_wall(self) -> None:

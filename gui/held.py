@@ -34,6 +34,7 @@ from gui.panels.section import Section
 from gui.panels.since import SinceForm
 from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
+from gui.panels.zone import ZoneForm
 from gui.sizes import scaled
 from gui.things import Kind, thing_of
 
@@ -43,6 +44,7 @@ _FORMS_OF = {
     Kind.OPENING: ("opening", "leaf"),
     Kind.BOX: ("box",),
     Kind.FIXTURE: ("fixture",),
+    Kind.ZONE: ("zone",),
     Kind.STUD: ("stud", "doubled"),
     Kind.CRIPPLE: ("stud",),
     Kind.DOUBLE: ("doubled",),
@@ -84,6 +86,7 @@ class Held(QScrollArea):
         self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
         self.leaf = LeafForm(desk, words)
         self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
+        self.zone = ZoneForm(desk, words)
         self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
         self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
         self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
@@ -111,6 +114,7 @@ class Held(QScrollArea):
             "leaning": Section(words.word("heading.leaning"), self.leaning),
             "measured": Section(words.word("heading.measured"), self.measured),
             "fixture": self.fixture,
+            "zone": self.zone,
             "nailed": Section(words.word("heading.nailed"), self.nailed),
             "raising": Section(words.word("heading.up"), self.raising, lazy=True),
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),

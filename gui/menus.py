@@ -122,6 +122,7 @@ class Menus:
             self._action(menu, name, partial(doing.add_opening, kind))
         self._action(menu, "action.add-box", doing.add_box, "Ctrl+5")
         self._action(menu, "action.add-fixture", doing.add_fixture, "Ctrl+7")
+        self._action(menu, "action.add-zone", doing.add_zone, "Ctrl+8")
         self._action(menu, "action.put-back", doing.put_back)
         menu.addSeparator()
         self._action(menu, "action.add-wall", doing.add_wall, "Ctrl+6")
@@ -189,4 +190,5 @@ _NEEDS_WALL = (
     "action.add-cased-opening",
     "action.add-box",
     "action.add-fixture",
+    "action.add-zone",
 )

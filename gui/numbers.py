@@ -5,7 +5,7 @@ from core.job import Number, Results, WallResult, workings
 from core.wording import Wording
 from gui.figure import Figure, Numbers
 from gui.numbers_of_member import member_numbers
-from gui.numbers_of_stated import box_numbers, fixture_numbers, opening_numbers
+from gui.numbers_of_stated import box_numbers, fixture_numbers, opening_numbers, zone_numbers
 from gui.things import Kind, thing_of
 
 
@@ -22,10 +22,18 @@ def numbers_of(result: WallResult, key: str | None, wording: Wording) -> Numbers
     for box in result.boxes:
         if box.key == key:
             return box_numbers(result, box, wording)
+    return _area(result, key, wording) or _unframed(result, key, wording)
+
+
+def _area(result: WallResult, key: str, wording: Wording) -> Numbers | None:
+    """The numbers of a fixture or a kept-clear zone; None if the key is of neither."""
     for fixture in result.wall.fixtures:
         if key == f"{result.wall.letter}/{fixture.id}":
             return fixture_numbers(result, fixture, wording)
-    return _unframed(result, key, wording)
+    for zone in result.wall.kept_clear:
+        if key == f"{result.wall.letter}/{zone.id}":
+            return zone_numbers(zone, wording)
+    return None
 
 
 def workings_of(

@@ -1,10 +1,10 @@
-"""The numbers of an opening, a box or a fixture, in words and figures; no Qt."""
+"""The numbers of an opening, a box, a fixture or a zone, in words and figures; no Qt."""
 
-from core.checks import range_message
+from core.checks import range_message, zone_rect
 from core.drawing.table import stock_name
 from core.framing import PlacedBox, PlacedOpening, spoken
 from core.job import Number, WallResult
-from core.model import Fixture, Leaf, Opening
+from core.model import ClearZone, Fixture, Leaf, Opening
 from core.wording import Mm, Wording, message
 from gui.figure import Figure, Numbers
 
@@ -100,6 +100,18 @@ def box_numbers(result: WallResult, placed: PlacedBox, wording: Wording) -> Numb
         ),
     ]
     return Numbers(spoken(box.id), wording.word("kind.box"), tuple(figures))
+
+
+def zone_numbers(zone: ClearZone, wording: Wording) -> Numbers:
+    """How large the zone is, and where."""
+    size = message("opening.size", width=Mm(zone.width.mm), height=Mm(zone.height.mm))
+    left, bottom, right, top = zone_rect(zone)
+    figures = (
+        Figure(wording.word("held.zone-size"), wording.say(size), large=True),
+        Figure(wording.word("held.box-edges"), _span(left, right, wording)),
+        Figure(wording.word("held.box-heights"), _span(bottom, top, wording)),
+    )
+    return Numbers(spoken(zone.id), wording.word("kind.zone"), figures)
 
 
 def fixture_numbers(result: WallResult, fixture: Fixture, wording: Wording) -> Numbers:

@@ -137,6 +137,7 @@ _LOOKS: Mapping[Pen, _Row] = {
     Pen.CEILING: ("edge", 0.25, "paper", "faint", (3.0, 3.0)),
     Pen.STAIR: ("ink", 0.25, "void", "ink", _FULL),
     Pen.OPENING: ("ink", 0.50, "open", "ink", _FULL),
+    Pen.KEPT_CLEAR: ("faint", 0.35, "open", "faint", (6.0, 3.0)),
     Pen.UNBUILDABLE: ("warning", 0.50, "warning", "warning", (4.0, 2.0)),
     Pen.SWING: ("faint", 0.18, "open", "faint", _FULL),
     Pen.BOX: ("ink", 0.35, "box", "ink", _FULL),

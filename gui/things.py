@@ -23,6 +23,7 @@ class Kind(enum.Enum):
     BOX = "box"
     FIXTURE = "fixture"
     BLOCK = "block"
+    ZONE = "zone"
 
 
 class Thing(msgspec.Struct, frozen=True):
@@ -68,7 +69,7 @@ def thing_of(wall: Wall, key: str) -> Thing | None:
 def name_of(result: WallResult, key: str) -> str:
     """What a thing is called: openings and boxes by their id, a piece of timber by its label."""
     thing = thing_of(result.wall, key)
-    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE):
+    if thing is not None and thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE, Kind.ZONE):
         return spoken(thing.id)
     return result.label_of.get(key, key)
 
@@ -85,4 +86,6 @@ def _stated(wall: Wall, cause: str, rest: list[str]) -> Thing | None:
         return Thing(Kind.FIXTURE, cause)
     if any(box.id == cause for box in wall.boxes):
         return Thing(Kind.BOX, cause)
+    if any(zone.id == cause for zone in wall.kept_clear):
+        return Thing(Kind.ZONE, cause)
     return None

@@ -30,6 +30,14 @@ class _Drawer:
         self._set(self._theme.ink, 1.4, self._theme.looks[Pen.OPENING].fill)
         self._painter.drawRect(QRectF(QPointF(left, top), QPointF(right, bottom)))
 
+    def dashed(self, left: float, top: float, right: float, bottom: float) -> None:
+        """A dashed outline."""
+        pen = QPen(self._theme.ink, 1.2)
+        pen.setDashPattern([3.0, 2.0])
+        self._painter.setPen(pen)
+        self._painter.setBrush(Qt.BrushStyle.NoBrush)
+        self._painter.drawRect(QRectF(QPointF(left, top), QPointF(right, bottom)))
+
     def line(self, *points: tuple[float, float], weight: float = 1.0) -> None:
         """A thin line of ink."""
         self._painter.setPen(QPen(self._theme.ink, weight))
@@ -106,6 +114,15 @@ def _backing(draw: _Drawer) -> None:
     draw.line((13, 15), (27, 15), weight=1.6)
 
 
+def _kept_clear(draw: _Drawer) -> None:
+    draw.timber(Pen.STUD, (4, 2, 7, 28), (33, 2, 36, 28))
+    draw.dashed(11, 5, 29, 25)
+    draw.line((11, 5), (15, 9.5))
+    draw.line((29, 25), (25, 20.5))
+    draw.line((29, 5), (25, 9.5))
+    draw.line((11, 25), (15, 20.5))
+
+
 _PICTURES: dict[Part, Callable[[_Drawer], None]] = {
     Part.STUD: _stud,
     Part.DOOR: _door,
@@ -115,4 +132,5 @@ _PICTURES: dict[Part, Callable[[_Drawer], None]] = {
     Part.SWITCH: _switch,
     Part.BLOCKING: _blocking,
     Part.BACKING: _backing,
+    Part.KEPT_CLEAR: _kept_clear,
 }

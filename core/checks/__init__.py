@@ -10,6 +10,7 @@ from core.checks.purlins import percent_taken, purlin_cautions
 from core.checks.saw import cut_message, rip_message, setting_message
 from core.checks.standing import answered_cautions, standing_cautions
 from core.checks.wall import fit_message, range_message, wall_cautions
+from core.checks.zones import zone_cautions, zone_rect
 
 __all__ = [
     "Caution",
@@ -29,4 +30,6 @@ __all__ = [
     "setting_message",
     "standing_cautions",
     "wall_cautions",
+    "zone_cautions",
+    "zone_rect",
 ]

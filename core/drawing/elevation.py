@@ -1,6 +1,6 @@
 """A wall's elevation: everything that stands in it, its numbers and its two tapes."""
 
-from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber
+from core.drawing import lengths, lying, measured, overhead, rough, strings, tapes, timber, zones
 from core.drawing.elements import Drawing, Element
 from core.drawing.placing import Ground
 from core.drawing.surfaces import over_surfaces, surface_rects, surfaces
@@ -39,6 +39,7 @@ def elevation(
         drawing += timber.opening(placed)
     for box in result.boxes:
         drawing += timber.box(box)
+    drawing += zones.zone_outlines(result.wall)
     texts = _texts(result, frame, view, wording, kept)
     for placed in frame.openings:
         drawing += swing(placed, view, tuple(texts))
@@ -93,6 +94,7 @@ def _texts(
     drawing: list[Element] = []
     for placed in frame.openings:
         drawing += rough.opening_texts(placed, frame, view, wording, ground)
+    drawing += zones.zone_texts(result.wall, view, wording, ground)
     if Show.LABELS in view.shows:
         drawing += lying.beam_texts(frame, labels, view, ground)
     drawing += lengths.upright_texts(frame, labels, written, view, ground)

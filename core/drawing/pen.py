@@ -33,6 +33,7 @@ class Pen(enum.Enum):
     CEILING = "ceiling"
     STAIR = "stair"
     OPENING = "opening"
+    KEPT_CLEAR = "kept clear"
     SWING = "swing"
     UNBUILDABLE = "unbuildable"
     BOX = "box"

@@ -12,6 +12,7 @@ from core.checks import (
     rafter_cautions,
     standing_cautions,
     wall_cautions,
+    zone_cautions,
 )
 from core.framing import (
     Footprint,
@@ -153,6 +154,7 @@ def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
         *clear_cautions(wall, inputs.near, frame, inputs.kept_clear),
         *measured_cautions(wall, frame, measured),
         *nailed_cautions(wall, frame, inputs.around),
+        *zone_cautions(wall, frame, boxes, named),
     )
     named_keys = tuple(named.items())
     return WallResult(

@@ -57,6 +57,7 @@ from core.model.wall import (
     TopPlate,
     Wall,
 )
+from core.model.zone import ClearZone
 
 __all__ = [
     "USUAL_SAW",
@@ -66,6 +67,7 @@ __all__ = [
     "BoxHeight",
     "BoxMade",
     "ClearKind",
+    "ClearZone",
     "CutPiece",
     "Dormer",
     "DormerKind",

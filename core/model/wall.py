@@ -18,6 +18,7 @@ from core.model.room import Point
 from core.model.rules import DoubledStud, WallRules
 from core.model.side import Side
 from core.model.timber import Timber
+from core.model.zone import ClearZone
 
 
 class StandsOn(enum.Enum):
@@ -170,7 +171,9 @@ class Wall(msgspec.Struct, frozen=True):
     shone at that height above the subfloor, roof heights are read up from it and floor heights
     down to the floor; without one, roof heights are read up from the floor under each point, and
     floor heights are the floor's own, above (below: negative) its level at the wall's left end.
-    `fit` is how far studs are cut short of the plates; negative makes them tight.
+    `kept_clear` are parts of the elevation that studs and boxes keep out of.
+    `fit` is how far studs are cut short of the plates; negative makes them tight. `kept_clear` are
+    parts of the elevation that timber and boxes keep out of.
     """
 
     letter: str
@@ -200,6 +203,7 @@ class Wall(msgspec.Struct, frozen=True):
     rules: WallRules | None = None
     stands_on: StandsOn | None = None
     passes: tuple[PassesPurlin, ...] = ()
+    kept_clear: tuple[ClearZone, ...] = ()
     left_lean: EndLean | None = None
     right_lean: EndLean | None = None
 

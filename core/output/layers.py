@@ -48,6 +48,7 @@ _NAMED = {
     Pen.CEILING: ("CEILING", 9),
     Pen.STAIR: ("STAIR", 8),
     Pen.OPENING: ("OPENING", 3),
+    Pen.KEPT_CLEAR: ("KEPT-CLEAR", 8),
     Pen.SWING: ("SWING", 8),
     Pen.UNBUILDABLE: ("UNBUILDABLE", 1),
     Pen.BOX: ("BOX", 6),

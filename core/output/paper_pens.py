@@ -55,6 +55,7 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.CEILING: PaperPen(FINE, 1.0, grey=0.3, dash=(1.0, 1.0)),
         Pen.STAIR: PaperPen(MEDIUM, 1.0),
         Pen.OPENING: PaperPen(WIDE, 1.0),
+        Pen.KEPT_CLEAR: PaperPen(THIN, 1.0, grey=0.3, dash=(4.0, 1.2)),
         Pen.SWING: PaperPen(FINE, 1.0, grey=0.3),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),
         Pen.BOX: PaperPen(MEDIUM, 1.0),

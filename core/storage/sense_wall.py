@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from core.lengths import Length, write
-from core.model import Box, Header, HeaderKind, Layout, Opening, Timber, TopPlate, Wall
+from core.model import Box, ClearZone, Header, HeaderKind, Layout, Opening, Timber, TopPlate, Wall
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import (
@@ -45,6 +45,8 @@ def wall_faults(wall: Wall, place: str) -> Iterator[Fault]:
     yield from openings(wall, place)
     for index, box in enumerate(wall.boxes):
         yield from box_size(box, f"{place}.boxes[{index}]")
+    for index, zone in enumerate(wall.kept_clear):
+        yield from zone_size(zone, f"{place}.kept_clear[{index}]")
     yield from layout_places(wall, place)
     yield from stud_lefts(wall, place)
     yield from measured_faults(wall, place)
@@ -92,14 +94,14 @@ def layout_spacing(layout: Layout, place: str) -> Iterator[Fault]:
 
 def lists_short(wall: Wall, place: str) -> Iterator[Fault]:
     """A wall has no absurd number of anything."""
-    for name in ("openings", "boxes", "moved", "added", "fixtures"):
+    for name in ("openings", "boxes", "moved", "added", "fixtures", "kept_clear"):
         yield from few_enough(getattr(wall, name), limits.OF_A_WALL, f"{place}.{name}")
 
 
 def ids(wall: Wall, place: str) -> Iterator[Fault]:
     """Ids are well formed and differ in all of a wall, since keys are made of them."""
     taken: set[str] = set()
-    for name in ("openings", "boxes", "added", "fixtures"):
+    for name in ("openings", "boxes", "added", "fixtures", "kept_clear"):
         for index, item in enumerate(getattr(wall, name)):
             at = f"{place}.{name}[{index}].id"
             yield from well_formed_id(item.id, at)
@@ -122,6 +124,14 @@ def opening_size(opening: Opening, place: str) -> Iterator[Fault]:
     yield from above_zero(opening.width, limits.WALL_MM, f"{place}.width")
     yield from at_most(opening.head, limits.ROOM_MM, f"{place}.head")
     yield from within(opening.sill, 0.0, limits.ROOM_MM, f"{place}.sill")
+
+
+def zone_size(zone: ClearZone, place: str) -> Iterator[Fault]:
+    """A kept-clear zone is wide and high, up to a limit, and not under the floor."""
+    yield from within_reach(zone.left, f"{place}.left")
+    yield from within(zone.bottom, 0.0, limits.ROOM_MM, f"{place}.bottom")
+    yield from above_zero(zone.width, limits.WALL_MM, f"{place}.width")
+    yield from above_zero(zone.height, limits.ROOM_MM, f"{place}.height")
 
 
 def head_above_sill(opening: Opening, place: str) -> Iterator[Fault]:

@@ -38,6 +38,7 @@ from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
 from gui.edits.together import move_together
 from gui.edits.walls import add_wall, set_wall
+from gui.edits.zones import add_zone, set_zone
 
 __all__ = [
     "Line",
@@ -48,6 +49,7 @@ __all__ = [
     "add_station",
     "add_stud",
     "add_wall",
+    "add_zone",
     "copy_wall",
     "delete",
     "delete_wall",
@@ -85,6 +87,7 @@ __all__ = [
     "set_species",
     "set_station",
     "set_wall",
+    "set_zone",
     "turn_face",
     "turn_wall",
 ]

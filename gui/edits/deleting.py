@@ -45,6 +45,8 @@ def _without(wall: Wall, thing: Thing) -> Wall:
         return replace(wall, boxes=tuple(b for b in wall.boxes if b.id != thing.id))
     if thing.kind is Kind.FIXTURE:
         return replace(wall, fixtures=tuple(f for f in wall.fixtures if f.id != thing.id))
+    if thing.kind is Kind.ZONE:
+        return replace(wall, kept_clear=tuple(z for z in wall.kept_clear if z.id != thing.id))
     if thing.kind is Kind.DOUBLE:
         return replace(wall, doubled=tuple(d for d in wall.doubled if not _of(wall, d, thing)))
     wall = replace(wall, doubled=tuple(d for d in wall.doubled if not _beside(wall, d, thing)))

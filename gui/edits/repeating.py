@@ -8,7 +8,7 @@ from core.framing import PlacedBox
 from core.framing.moving import Grip, box_move
 from core.job import WallResult
 from core.lengths import System
-from core.model import AddedStud, Box, Fixture, Opening, Project, Wall
+from core.model import AddedStud, Box, ClearZone, Fixture, Opening, Project, Wall
 from core.wording import Mm, message
 from gui.edits.openings import stem_of
 from gui.edits.refusal import Refusal
@@ -131,6 +131,11 @@ def _copied(
             left = stated(project, fixture.left.mm + by)
             rail: Fixture = replace(fixture, id=next_id(wall, "backing"), left=left)
             return replace(wall, fixtures=(*wall.fixtures, rail)), rail.id
+        case Thing(kind=Kind.ZONE):
+            zone = next(z for z in wall.kept_clear if z.id == thing.id)
+            left = stated(project, zone.left.mm + by)
+            clear: ClearZone = replace(zone, id=next_id(wall, "kept-clear"), left=left)
+            return replace(wall, kept_clear=(*wall.kept_clear, clear)), clear.id
         case Thing(kind=Kind.BOX):
             placed = next(p for p in result.boxes if p.box.id == thing.id)
             return _box(result, wall, placed, by, new)

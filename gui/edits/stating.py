@@ -9,7 +9,7 @@ from core.job import WallInputs, WallResult
 from core.job.overhead import overhead
 from core.job.work import inputs_of, wall_result
 from core.lengths import Length, System, Unit
-from core.model import AddedStud, Box, Fixture, Opening, Project, SiteRecord, Wall
+from core.model import AddedStud, Box, ClearZone, Fixture, Opening, Project, SiteRecord, Wall
 from core.roof import roof_of
 
 _NEAR = 1e-6
@@ -38,11 +38,12 @@ def _millimetres(mm: float) -> Length:
 
 def next_id(wall: Wall, stem: str) -> str:
     """The first of stem-1, stem-2, ... that nothing in the wall is called."""
-    stated_things: tuple[Opening | Box | AddedStud | Fixture, ...] = (
+    stated_things: tuple[Opening | Box | AddedStud | Fixture | ClearZone, ...] = (
         *wall.openings,
         *wall.boxes,
         *wall.added,
         *wall.fixtures,
+        *wall.kept_clear,
     )
     taken = {thing.id for thing in stated_things}
     return next(name for n in count(1) if (name := f"{stem}-{n}") not in taken)

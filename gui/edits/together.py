@@ -3,10 +3,11 @@
 import msgspec
 
 from core.framing import PlacedBox
+from core.framing.layout import CLEAR
 from core.framing.stopping import Stop, opening_stop
 from core.job import WallResult
 from core.lengths import Length
-from core.model import Box, Fixture, Opening, Project, Wall
+from core.model import Box, ClearZone, Fixture, Opening, Project, Wall
 from core.wording import message
 from gui.edits.refusal import Refusal
 from gui.edits.sense import check_wall
@@ -67,6 +68,14 @@ def _moved(
                 for f in wall.fixtures
             )
             return replace(wall, fixtures=fixtures)
+    if thing.kind is Kind.ZONE:
+        zones: tuple[ClearZone, ...] = tuple(
+            replace(z, left=on(z.left, by[0]), bottom=on(z.bottom, by[1]))
+            if z.id == thing.id
+            else z
+            for z in wall.kept_clear
+        )
+        return replace(wall, kept_clear=zones)
     member = result.frame.member(key) if result.frame else None
     if member is None or not by[0]:
         return wall
@@ -82,6 +91,10 @@ def stands(result: WallResult, key: str) -> bool:
         return any(p.opening.id == thing.id and p.fit.fits for p in frame.openings)
     if thing.kind is Kind.BOX:
         return any(p.box.id == thing.id and _sound(p) for p in result.boxes)
+    if thing.kind is Kind.ZONE:
+        zone = next(z for z in result.wall.kept_clear if z.id == thing.id)
+        last = result.wall.run - zone.width.mm
+        return -CLEAR <= zone.left.mm <= last + CLEAR and zone.bottom.mm >= -CLEAR
     if thing.kind is Kind.FIXTURE:
         return any(m.key.startswith(f"{result.wall.letter}/{thing.id}/") for m in frame.members)
     return frame.member(key) is not None
@@ -110,4 +123,6 @@ def reason(after: WallResult, key: str) -> str:
     if thing.kind is Kind.BOX:
         placed = next(p for p in after.boxes if p.box.id == thing.id)
         return "stud-ends" if placed.stud is None else "timber"
+    if thing.kind is Kind.ZONE:
+        return "end"
     return "nothing-behind" if thing.kind is Kind.FIXTURE else "timber"

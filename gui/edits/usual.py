@@ -6,6 +6,7 @@ from core.lengths import Length, System, parse, parse_pitch
 from core.model import (
     Box,
     BoxHeight,
+    ClearZone,
     Fixture,
     FixtureKind,
     Header,
@@ -97,6 +98,16 @@ def fixture(system: System, name: str, wall: Wall) -> Fixture:
         length(system, f"{round(wall.run / 3 / each) * (1 if inch else 10)}") for _ in "lw"
     )
     return Fixture(name, FixtureKind.RAIL, left, wide, height, Timber(thickness, width))
+
+
+def zone(system: System, name: str, wall: Wall) -> ClearZone:
+    """A part of the wall 12 by 24 in. or 300 by 600 mm, in its middle, a foot up."""
+    inch = system is System.INCH
+    texts = ("12 in", "12 in", "24 in") if inch else ("300 mm", "300 mm", "600 mm")
+    bottom, width, height = (length(system, text) for text in texts)
+    each = 25.4 if inch else 10.0
+    whole = round((wall.run - width.mm) / 2 / each) * (1 if inch else 10)
+    return ClearZone(name, length(system, f"{max(whole, 0)}"), bottom, width, height)
 
 
 def fire_limit(system: System) -> Length:

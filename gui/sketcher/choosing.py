@@ -7,7 +7,7 @@ from gui.sketcher.camera import XY
 from gui.sketcher.hit import bounds, outline
 from gui.things import Kind, Thing, thing_of
 
-_MOVABLE = frozenset({Kind.STUD, Kind.CRIPPLE, Kind.OPENING, Kind.BOX, Kind.FIXTURE})
+_MOVABLE = frozenset({Kind.STUD, Kind.CRIPPLE, Kind.OPENING, Kind.BOX, Kind.FIXTURE, Kind.ZONE})
 
 
 def once(result: WallResult, keys: tuple[str, ...]) -> tuple[str, ...]:
@@ -69,6 +69,7 @@ def movable_keys(result: WallResult) -> tuple[str, ...]:
         *(o.id for o in wall.openings),
         *(b.id for b in wall.boxes),
         *(f.id for f in wall.fixtures),
+        *(z.id for z in wall.kept_clear),
     )
     keys = (*(f"{letter}/{name}" for name in ids), *timber)
     return tuple(key for key in keys if _movable(result, key))

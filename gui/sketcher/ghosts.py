@@ -5,6 +5,7 @@ from collections.abc import Callable
 
 import msgspec
 
+from core.checks import zone_rect
 from core.framing import Frame, fit
 from core.framing.layout import layout_lefts
 from core.framing.moving import Grip, MovedBox, Snap, box_move, opening_move
@@ -17,12 +18,14 @@ from gui.edits import (
     add_fixture,
     add_opening,
     add_stud,
+    add_zone,
     put_box,
     set_blocking,
     usual,
 )
 from gui.edits.openings import stem_of_kind
 from gui.edits.stating import next_id, stated
+from gui.edits.zones import new_zone
 from gui.sketcher.camera import XY
 from gui.sketcher.hit import Outline, fixture_outline, rectangle
 from gui.sketcher.pulls import stop_message
@@ -40,6 +43,7 @@ class Part(enum.Enum):
     SWITCH = "switch"
     BLOCKING = "blocking"
     BACKING = "fixture"
+    KEPT_CLEAR = "kept-clear"
 
 
 _OPENINGS = {
@@ -83,6 +87,7 @@ def ghost_at(project: Project, result: WallResult, part: Part, at: XY, grip: Gri
         Part.SWITCH: _box,
         Part.BLOCKING: _blocking,
         Part.BACKING: _backing,
+        Part.KEPT_CLEAR: _zone,
     }[part]
     return make(project, result, frame, part, at, grip)
 
@@ -242,6 +247,31 @@ def _backing(
 
     ghost = _tried(result, part, fixture_outline(placed), left, make, "fixtures")
     said = message("drag.fixture", what=message("part.fixture"), left=Mm(left), height=Mm(height))
+    return msgspec.structs.replace(ghost, said=said) if ghost.project else ghost
+
+
+def _zone(
+    project: Project, result: WallResult, frame: Frame, part: Part, at: XY, grip: Grip
+) -> Ghost:
+    """A kept-clear zone; what stands in it is told of once it is placed."""
+    del frame
+    wall = result.wall
+    new = new_zone(project, wall.letter)
+    left, bottom = at[0] - new.width.mm / 2, at[1] - new.height.mm / 2
+    if not grip.free:
+        left, bottom = (round(mm / grip.step) * grip.step for mm in (left, bottom))
+    left = min(max(left, 0.0), max(wall.run - new.width.mm, 0.0))
+    bottom = max(bottom, 0.0)
+    placed = msgspec.structs.replace(
+        new, left=stated(project, left), bottom=stated(project, bottom)
+    )
+
+    def make() -> Project:
+        return add_zone(project, wall.letter, placed)
+
+    ghost = _tried(result, part, rectangle(*zone_rect(placed)), left, make, "kept_clear")
+    what = message("part.kept-clear")
+    said = message("drag.zone", what=what, left=Mm(left), bottom=Mm(bottom))
     return msgspec.structs.replace(ghost, said=said) if ghost.project else ghost
 
 

@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterable
 
+from core.checks import zone_rect
 from core.framing import PlacedOpening
 from core.job import WallResult
 from core.model import Fixture, Opening
@@ -27,7 +28,11 @@ def hit(result: WallResult, point: XY, reach: float) -> str | None:
         found = _nearest(things, point, 0.0)
         if found is not None:
             return found
-    return _nearest(boxes, point, reach) or _nearest((*timber, *openings), point, reach)
+    zones = [(f"{result.wall.letter}/{z.id}", zone_rect(z)) for z in result.wall.kept_clear]
+    areas = [(key, rectangle(*rect)) for key, rect in zones]
+    near = _nearest(boxes, point, reach) or _nearest((*timber, *openings), point, reach)
+    # Timber behind a zone can still be taken hold of; between it, the zone is.
+    return near or _nearest(areas, point, reach)
 
 
 def outline(result: WallResult, key: str) -> Outline | None:
@@ -41,6 +46,9 @@ def outline(result: WallResult, key: str) -> Outline | None:
     for fixture in result.wall.fixtures:
         if f"{result.wall.letter}/{fixture.id}" == key:
             return fixture_outline(fixture)
+    for zone in result.wall.kept_clear:
+        if f"{result.wall.letter}/{zone.id}" == key:
+            return rectangle(*zone_rect(zone))
     member = result.frame.member(key) if result.frame else None
     return member.near if member else None
 

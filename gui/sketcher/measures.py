@@ -82,7 +82,7 @@ def whole_bounds(hold: Hold) -> _Box | None:
 
 def whole_key(hold: Hold) -> str:
     """The key of the whole of which a piece is held: an opening, a box, a fixture; else its own."""
-    if hold.thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE):
+    if hold.thing.kind in (Kind.OPENING, Kind.BOX, Kind.FIXTURE, Kind.ZONE):
         return f"{hold.letter}/{hold.thing.id}"
     return hold.key
 
@@ -101,6 +101,8 @@ def _upright(hold: Hold, around: _Box) -> list[Measure]:
         case Kind.BOX:
             stated = hold.result.wall.box(hold.thing.id).height.mm
             return [Measure(Ruler.FLOOR, (middle, 0.0), (middle, stated)), slope]
+        case Kind.ZONE:
+            return [Measure(Ruler.FLOOR, (middle, 0.0), (middle, bottom)), slope]
         case Kind.FIXTURE:
             height = (bottom + top) / 2
             return [Measure(Ruler.FLOOR, (middle, 0.0), (middle, height))]

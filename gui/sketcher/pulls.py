@@ -24,7 +24,7 @@ from core.job import WallResult
 from core.lengths import System, Tape
 from core.model import Opening, Project
 from core.wording import Message, Mm, message
-from gui.edits import Refusal, move_box, move_opening, move_stud, set_fixture, set_opening
+from gui.edits import Refusal, move_box, move_opening, move_stud, set_fixture, set_opening, set_zone
 from gui.edits.stating import stated
 from gui.sketcher.camera import XY
 from gui.things import Kind, Thing, name_of, thing_of
@@ -90,6 +90,8 @@ def pull(hold: Hold, by: XY, grip: Grip) -> Pulled:
             return _pull_opening(hold, by, grip)
         case Kind.FIXTURE:
             return _pull_fixture(hold, by, grip)
+        case Kind.ZONE:
+            return _pull_zone(hold, by, grip)
     moved = stud_move(hold.result.wall, hold.frame, hold.key, hold.start[0] + by[0], grip)
     project = move_stud(hold.project, hold.letter, hold.key, moved.left)
     return Pulled(project, _said(hold, moved, grip))
@@ -124,6 +126,20 @@ def _pull_fixture(hold: Hold, by: XY, grip: Grip) -> Pulled:
     to = {"left": stated(hold.project, left), "height": stated(hold.project, height)}
     project = set_fixture(hold.project, hold.letter, fixture.id, **to)
     said = message("drag.fixture", what=hold.named, left=Mm(left), height=Mm(height))
+    return Pulled(project, said)
+
+
+def _pull_zone(hold: Hold, by: XY, grip: Grip) -> Pulled:
+    """A kept-clear zone any way, by tape steps, within the wall and off the floor's underside."""
+    zone = next(z for z in hold.result.wall.kept_clear if z.id == hold.thing.id)
+    left, bottom = hold.start[0] + by[0], hold.start[1] + by[1]
+    if not grip.free:
+        left, bottom = (round(mm / grip.step) * grip.step for mm in (left, bottom))
+    left = min(max(left, 0.0), max(hold.result.wall.run - zone.width.mm, 0.0))
+    bottom = max(bottom, 0.0)
+    to = {"left": stated(hold.project, left), "bottom": stated(hold.project, bottom)}
+    project = set_zone(hold.project, hold.letter, zone.id, **to)
+    said = message("drag.zone", what=hold.named, left=Mm(left), bottom=Mm(bottom))
     return Pulled(project, said)
 
 
@@ -208,6 +224,9 @@ def _start(result: WallResult, frame: Frame, key: str, thing: Thing) -> XY | Non
     if thing.kind is Kind.FIXTURE:
         fixture = next(f for f in result.wall.fixtures if f.id == thing.id)
         return fixture.left.mm, fixture.height.mm
+    if thing.kind is Kind.ZONE:
+        zone = next(z for z in result.wall.kept_clear if z.id == thing.id)
+        return zone.left.mm, zone.bottom.mm
     member = frame.member(key)
     return (member.left, member.bottom) if member and movable(member) else None
 

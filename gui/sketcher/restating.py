@@ -8,7 +8,16 @@ from core.framing.moving import Grip, Moved, Snap, box_move, opening_move, stud_
 from core.lengths import Length
 from core.model import Project
 from core.wording import Mm, message
-from gui.edits import Refusal, move_box, move_opening, move_stud, set_box, set_fixture, set_opening
+from gui.edits import (
+    Refusal,
+    move_box,
+    move_opening,
+    move_stud,
+    set_box,
+    set_fixture,
+    set_opening,
+    set_zone,
+)
 from gui.edits.stating import stated
 from gui.sketcher.measures import Measure, Ruler, whole_bounds
 from gui.sketcher.pulls import Hold, stop_message
@@ -30,6 +39,8 @@ def restate(hold: Hold, measure: Measure, to: Length) -> Project:
     exact = to if measure.ruler is Ruler.LEFT_END else stated(hold.project, wanted)
     if hold.thing.kind is Kind.FIXTURE:
         return set_fixture(hold.project, hold.letter, hold.thing.id, left=exact)
+    if hold.thing.kind is Kind.ZONE:
+        return set_zone(hold.project, hold.letter, hold.thing.id, left=exact)
     if hold.thing.kind is Kind.BOX:
         return _box(hold, measure, wanted, to)
     moved = _move(hold, exact.mm)
@@ -105,6 +116,10 @@ def _height(hold: Hold, measure: Measure, to: Length) -> Project:
         case Kind.BOX if measure.ruler is Ruler.SLOPE:
             box = hold.result.wall.box(hold.thing.id)
             to = stated(hold.project, box.height.mm + to.mm - top)
+        case Kind.ZONE:
+            if measure.ruler is Ruler.SLOPE:
+                to = stated(hold.project, to.mm - (top - bottom))
+            return set_zone(hold.project, hold.letter, hold.thing.id, bottom=to)
     if hold.thing.kind is Kind.BOX:
         return set_box(hold.project, hold.letter, hold.thing.id, height=to)
     return set_fixture(hold.project, hold.letter, hold.thing.id, height=to)

@@ -17,8 +17,8 @@ from gui.sketcher.choosing import once
 from gui.sketcher.pulls import Hold, Pulled, pull, take
 from gui.things import Kind
 
-_ALONG = frozenset({Kind.STUD, Kind.CRIPPLE, Kind.OPENING, Kind.FIXTURE})
-_UP = frozenset({Kind.BOX, Kind.FIXTURE})
+_ALONG = frozenset({Kind.STUD, Kind.CRIPPLE, Kind.OPENING, Kind.FIXTURE, Kind.ZONE})
+_UP = frozenset({Kind.BOX, Kind.FIXTURE, Kind.ZONE})
 
 
 class Several(msgspec.Struct, frozen=True):

@@ -178,3 +178,15 @@ def test_by_night_the_pieces_look_other(bench: Bench) -> None:
     before = bench.piece(Part.DOOR).grab().toImage()
     bench.middle.set_theme(Theme.night())
     assert bench.piece(Part.DOOR).grab().toImage() != before
+
+
+def test_a_kept_clear_zone_is_dragged_in_and_pulled_on(bench: Bench) -> None:
+    bench.pull(Part.KEPT_CLEAR, bench.at(24, 40))
+    bench.drop(Part.KEPT_CLEAR, bench.at(24, 40))
+    (zone,) = bench.desk.project.wall("B").kept_clear
+    # 12 by 24 in., its middle under the pointer.
+    assert (zone.left.mm / INCH, zone.bottom.mm / INCH) == pytest.approx((18.0, 28.0), abs=0.5)
+    bench.hand.drag((24, 40), (40, 50))
+    (zone,) = bench.desk.project.wall("B").kept_clear
+    assert (zone.left.mm / INCH, zone.bottom.mm / INCH) == pytest.approx((34.0, 38.0), abs=0.8)
+    assert bench.desk.undo_text == "Move kept clear 1"

@@ -79,6 +79,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
         *(
             "add-box",
             "add-fixture",
+            "add-zone",
             "put-back",
             "add-wall",
             "delete-wall",

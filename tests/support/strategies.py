@@ -16,6 +16,7 @@ from core.model import (
     Box,
     BoxHeight,
     BoxMade,
+    ClearZone,
     CutPiece,
     DoubledStud,
     EndLean,
@@ -409,10 +410,19 @@ def _with_nailed(draw: st.DrawFn, wall: Wall, system: System) -> Wall:
         timbers(system),
         st.sampled_from(WallFace),
     )
+    zone = st.builds(
+        ClearZone,
+        st.just("kept-clear-1"),
+        lengths(0, wall.run, system),
+        lengths(0, 1500, system),
+        lengths(100, 1500, system),
+        lengths(100, 2000, system),
+    )
     return msgspec.structs.replace(
         wall,
         blocking=draw(st.none() | st.builds(Blocking, rows, limit, limit, st.booleans())),
         fixtures=tuple(draw(st.lists(fixture, max_size=1))),
+        kept_clear=tuple(draw(st.lists(zone, max_size=1))),
         meeting=draw(st.none() | st.sampled_from(MeetingKind)),
         rafter_backing=draw(
             st.none() | st.builds(RafterBacking, timbers(system), lengths(200, 900, system))

@@ -8,7 +8,7 @@ import msgspec
 import pytest
 
 from core.lengths import Length
-from core.model import Blocking, Fixture, FixtureKind, Rafter, RafterBacking
+from core.model import Blocking, ClearZone, Fixture, FixtureKind, Rafter, RafterBacking
 from core.storage.sense import rafter_size
 from core.storage.sense_wall import wall_faults
 from walls import US
@@ -31,6 +31,11 @@ def faults(**changes: Any) -> list[str]:
 
 def rail(**changes: Any) -> tuple[Fixture, ...]:
     return (msgspec.structs.replace(RAIL, **changes),)
+
+
+def clear(**changes: Any) -> tuple[ClearZone, ...]:
+    zone = ClearZone("clear-1", *(US.length(x) for x in (20, 12, 12, 24)))
+    return (msgspec.structs.replace(zone, **changes),)
 
 
 @pytest.mark.parametrize(
@@ -58,6 +63,19 @@ def rail(**changes: Any) -> tuple[Fixture, ...]:
             ["w.fixtures[0].id: “meets” is kept for the wall's own parts"],
         ),
         ({"fixtures": (RAIL, RAIL)}, ["w.fixtures[1].id: “rail-1” is in this wall already"]),
+        ({"kept_clear": clear()}, []),
+        (
+            {"kept_clear": clear(width=US.length(0))},
+            ["w.kept_clear[0].width: 0 in is not above zero"],
+        ),
+        (
+            {"kept_clear": clear(bottom=US.length(-1))},
+            ["w.kept_clear[0].bottom: -1 in is less than 0"],
+        ),
+        (
+            {"kept_clear": clear(id="rail-1"), "fixtures": rail()},
+            ["w.kept_clear[0].id: “rail-1” is in this wall already"],
+        ),
         ({"slip_gap": US.length(0.5)}, []),
         ({"slip_gap": US.length(0)}, ["w.slip_gap: 0 in is not above zero"]),
         (

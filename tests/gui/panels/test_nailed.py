@@ -10,13 +10,14 @@ from pytestqt.qtbot import QtBot
 from core.lengths import Length, Unit
 from core.model import Blocking, FixtureKind, MeetingKind, Project, WallFace
 from gui.desk import Desk
-from gui.edits import add_fixture
+from gui.edits import add_fixture, add_zone
 from gui.fields import Choice, Field, Tick
 from gui.numbers import numbers_of
 from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
 from gui.panels.nailed import NailedForm
 from gui.panels.room import RoomForm
+from gui.panels.zone import ZoneForm
 from loft import desk_of, loft
 from walls import US
 
@@ -167,6 +168,21 @@ def test_measured_rafters_are_typed_in_the_room(desk: Desk, qtbot: QtBot) -> Non
     room = form_of(RoomForm, desk, qtbot)
     enter(room, "Measured at", "1; 24 1/4; 4'")
     assert [US.of(p.mm) for p in desk.project.room.rafter.places] == pytest.approx([1, 24.25, 48])
+
+
+def test_every_field_of_a_zone_is_one_edit(desk: Desk, qtbot: QtBot) -> None:
+    desk.commit("zone", add_zone(desk.project, "B"))
+    desk.hold("B/kept-clear-1")
+    form = form_of(ZoneForm, desk, qtbot)
+    enter(form, "Left edge from the left end", "20")
+    enter(form, "Bottom above subfloor", "30")
+    enter(form, "Width", "14")
+    enter(form, "Height of the zone", "18")
+    assert desk.wall is not None
+    (zone,) = desk.wall.kept_clear
+    sizes = (zone.left, zone.bottom, zone.width, zone.height)
+    assert [US.of(x.mm) for x in sizes] == pytest.approx([20, 30, 14, 18])
+    assert desk.undo_text == "Height of the zone of kept clear 1"
 
 
 @pytest.fixture

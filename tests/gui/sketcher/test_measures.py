@@ -6,7 +6,7 @@ import msgspec
 import pytest
 
 from core.model import Project
-from gui.edits import add_fixture, add_stud, set_fixture
+from gui.edits import add_fixture, add_stud, add_zone, set_fixture
 from gui.edits.stating import stated
 from gui.sketcher.measures import Ruler, measures, whole_key
 from loft import BOX, CRIPPLE, DOOR, INCH, STUD, WINDOW, hold_of, loft, with_window
@@ -87,3 +87,11 @@ def test_a_stud_against_another_has_no_distance_to_it() -> None:
     found = read(project, "B/stud-1")
     assert Ruler.LEFT_NEIGHBOUR not in found
     assert found[Ruler.RIGHT_NEIGHBOUR] == 13.0
+
+
+def test_a_kept_clear_zone_is_measured_at_its_foot_and_top() -> None:
+    # From 54 to 66 and 12 to 36 up; the plate over it is level at 106 1/2, the door beside it.
+    found = read(add_zone(loft(), "B"), "B/kept-clear-1")
+    assert found[Ruler.FLOOR] == 12.0
+    assert found[Ruler.SLOPE] == 70.5
+    assert found[Ruler.RIGHT_END] == 54.0

@@ -6,7 +6,7 @@ import pytest
 
 from core.lengths import Length, System, parse
 from core.model import Project, Side
-from gui.edits import Refusal, add_fixture
+from gui.edits import Refusal, add_fixture, add_zone
 from gui.sketcher.measures import Measure, Ruler, measures
 from gui.sketcher.pulls import Hold
 from gui.sketcher.restating import restate
@@ -167,3 +167,19 @@ def test_backing_moves_along_and_up() -> None:
     (fixture,) = project.wall("B").fixtures
     assert fixture.left.mm == pytest.approx(35 * INCH)
     assert fixture.height.mm == pytest.approx(30 * INCH)
+
+
+@pytest.mark.parametrize(
+    ("ruler", "text", "place"),
+    [
+        (Ruler.LEFT_END, "20", [20.0, 12.0]),
+        (Ruler.RIGHT_END, "20", [88.0, 12.0]),
+        (Ruler.FLOOR, "30", [54.0, 30.0]),
+        # 106 1/2 less 10, less 24 of zone.
+        (Ruler.SLOPE, "10", [54.0, 72.5]),
+    ],
+)
+def test_a_kept_clear_zone(ruler: Ruler, text: str, place: list[float]) -> None:
+    project = after(add_zone(loft(), "B"), "B/kept-clear-1", ruler, text)
+    (zone,) = project.wall("B").kept_clear
+    assert [zone.left.mm / INCH, zone.bottom.mm / INCH] == pytest.approx(place)
