@@ -4,7 +4,7 @@ from core.checks import range_message, zone_rect
 from core.drawing.table import stock_name
 from core.framing import PlacedBox, PlacedOpening, spoken
 from core.job import Number, WallResult
-from core.model import ClearZone, Fixture, Leaf, Opening
+from core.model import Box, ClearZone, Fixture, Leaf, Opening
 from core.wording import Mm, Wording, message
 from gui.figure import Figure, Numbers
 
@@ -88,6 +88,7 @@ def box_numbers(result: WallResult, placed: PlacedBox, wording: Wording) -> Numb
             number=Number.BOX_HEIGHT,
         ),
         Figure(wording.word("held.box-stud"), wording.say(where), large=True),
+        *_far_face(box, wording),
         Figure(
             wording.word("held.box-edges"),
             edges,
@@ -100,6 +101,13 @@ def box_numbers(result: WallResult, placed: PlacedBox, wording: Wording) -> Numb
         ),
     ]
     return Numbers(spoken(box.id), wording.word("kind.box"), tuple(figures))
+
+
+def _far_face(box: Box, wording: Wording) -> list[Figure]:
+    """The face that a box opens on, where it is not the one that is looked at."""
+    if not box.on_far_face:
+        return []
+    return [Figure(wording.word("field.box-face"), wording.word("wall-face.far"))]
 
 
 def zone_numbers(zone: ClearZone, wording: Wording) -> Numbers:

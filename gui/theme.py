@@ -141,6 +141,7 @@ _LOOKS: Mapping[Pen, _Row] = {
     Pen.UNBUILDABLE: ("warning", 0.50, "warning", "warning", (4.0, 2.0)),
     Pen.SWING: ("faint", 0.18, "open", "faint", _FULL),
     Pen.BOX: ("ink", 0.35, "box", "ink", _FULL),
+    Pen.FAR_BOX: ("faint", 0.25, "box", "faint", (3.0, 2.0)),
     Pen.LABEL: ("faint", 0.18, "paper", "ink", _FULL),
     Pen.LENGTH: ("ink", 0.18, "paper", "ink", _FULL),
     Pen.DIMENSION: ("faint", 0.18, "paper", "ink", _FULL),

@@ -37,6 +37,7 @@ class Pen(enum.Enum):
     SWING = "swing"
     UNBUILDABLE = "unbuildable"
     BOX = "box"
+    FAR_BOX = "far box"
     LABEL = "label"
     LENGTH = "length"
     DIMENSION = "dimension"

@@ -47,18 +47,23 @@ def _outline(placed: PlacedOpening) -> tuple[XY, ...]:
 
 
 def box(placed: PlacedBox) -> Drawing:
-    """A box as a rectangle with an arrowhead that points to the stud it is fixed to."""
+    """A box as a rectangle with an arrowhead that points to the stud it is fixed to.
+
+    One that opens on the far face is seen through: its dashed outline alone.
+    """
     corners = _corners(placed.left, placed.bottom, placed.right, placed.top)
     ok = placed.stud is not None and placed.blocked_by is None
-    pen = Pen.BOX if ok else Pen.UNBUILDABLE
+    sound = Pen.FAR_BOX if placed.box.on_far_face else Pen.BOX
+    pen = sound if ok else Pen.UNBUILDABLE
     middle = (placed.bottom + placed.top) / 2
     quarter = (placed.top - placed.bottom) / 4
     to_left = placed.box.side.value == "right"
     tip, tail = (placed.left, placed.right) if to_left else (placed.right, placed.left)
     waist = (tip + tail) / 2
     arrow = ((waist, middle + quarter), (tip, middle), (waist, middle - quarter))
+    back: tuple[Element, ...] = (Fill(corners, pen, placed.key),) if pen is not Pen.FAR_BOX else ()
     return (
-        Fill(corners, pen, placed.key),
+        *back,
         Stroke(corners, pen, placed.key, closed=True),
         Stroke(arrow, pen, placed.key),
     )

@@ -41,14 +41,24 @@ def place_boxes(wall: Wall, frame: Frame) -> tuple[PlacedBox, ...]:
 
 
 def _in_the_way(wall: Wall, box: PlacedBox, before: list[PlacedBox]) -> str | None:
-    """The key of an earlier box in the same place, or of the wall where the box leaves it."""
+    """The key of an earlier box in the same place, or of the wall where the box leaves it.
+
+    Two boxes that open on opposite faces stand back to back if the wall is deep enough for both.
+    """
     if box.left < -CLEAR or box.right > wall.run + CLEAR:
         return wall.letter
     for other in before:
+        if _back_to_back(wall, box.box, other.box):
+            continue
         beside = other.right <= box.left + CLEAR or other.left >= box.right - CLEAR
         if not beside and other.bottom < box.top - CLEAR and other.top > box.bottom + CLEAR:
             return other.key
     return None
+
+
+def _back_to_back(wall: Wall, one: Box, other: Box) -> bool:
+    deep = one.depth.mm + other.depth.mm <= wall.stud.width.mm + CLEAR
+    return one.on_far_face is not other.on_far_face and deep
 
 
 def box_bottom(box: Box) -> float:

@@ -12,7 +12,7 @@ from core.lengths import Length
 from core.model.end_lean import EndLean
 from core.model.leaf import Hanging, Leaf
 from core.model.measured import MeasuredStud, Station
-from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking
+from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking, WallFace
 from core.model.roof_parts import PassesPurlin, Passing, Purlin
 from core.model.room import Point
 from core.model.rules import DoubledStud, WallRules
@@ -130,7 +130,10 @@ class BoxHeight(enum.Enum):
 
 
 class Box(msgspec.Struct, frozen=True):
-    """An electrical box nailed to the `side` of the stud with key `stud`."""
+    """An electrical box nailed to the `side` of the stud with key `stud`.
+
+    It opens on `face`; where that is not stated, on face A.
+    """
 
     id: str
     stud: str
@@ -140,6 +143,12 @@ class Box(msgspec.Struct, frozen=True):
     width: Length
     depth: Length
     tall: Length
+    face: WallFace | None = None
+
+    @property
+    def on_far_face(self) -> bool:
+        """Whether it opens on the far face of the wall."""
+        return self.face is WallFace.FAR
 
 
 class MovedStud(msgspec.Struct, frozen=True):

@@ -25,7 +25,7 @@ from core.framing import (
     saw_setting,
 )
 from core.job import Results, WallResult
-from core.model import USUAL_SAW, Leaf, Opening, Saw, Wall
+from core.model import USUAL_SAW, Leaf, Opening, Saw, Wall, WallFace
 from core.output.figures_form import (
     BareMarkFigures,
     BoxFigures,
@@ -289,6 +289,7 @@ def _box(placed: PlacedBox) -> BoxFigures:
         id=box.id,
         stud=placed.stud,
         side=box.side,
+        face=box.face or WallFace.A,
         left=_exact(placed.left),
         bottom=_exact(placed.bottom),
         width=_exact(box.width.mm),

@@ -137,6 +137,7 @@ class BoxFigures(_Part, frozen=True):
         Meta(description="The key of the member it is fixed to; null where none stands there."),
     ]
     side: Annotated[Side, Meta(description="The side of that member.")]
+    face: Annotated[WallFace, Meta(description="The face of the wall that it opens on.")]
     left: Annotated[float, Meta(description="x of its left edge, mm.")]
     bottom: Annotated[float, Meta(description="y of its lower edge, mm.")]
     width: Mm

@@ -52,6 +52,7 @@ _NAMED = {
     Pen.SWING: ("SWING", 8),
     Pen.UNBUILDABLE: ("UNBUILDABLE", 1),
     Pen.BOX: ("BOX", 6),
+    Pen.FAR_BOX: ("BOX-FAR-FACE", 6),
     Pen.LABEL: ("LABEL", 7),
     Pen.LENGTH: ("LENGTH", 7),
     Pen.DIMENSION: ("DIMENSION", 4),

@@ -59,6 +59,7 @@ PAPER_PENS: Mapping[Pen, PaperPen] = MappingProxyType(
         Pen.SWING: PaperPen(FINE, 1.0, grey=0.3),
         Pen.UNBUILDABLE: PaperPen(EXTRA_WIDE, 0.96, dash=(3.0, 1.5)),
         Pen.BOX: PaperPen(MEDIUM, 1.0),
+        Pen.FAR_BOX: PaperPen(THIN, 1.0, grey=0.3, dash=(1.2, 0.8)),
         Pen.LABEL: PaperPen(THIN, 1.0),
         Pen.LENGTH: PaperPen(THIN, 1.0),
         Pen.DIMENSION: PaperPen(FINE, 1.0),

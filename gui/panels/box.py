@@ -3,7 +3,7 @@
 from typing import Any
 
 from core.framing import spoken
-from core.model import Box, BoxHeight, Project, Side
+from core.model import Box, BoxHeight, Project, Side, WallFace
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import set_box
@@ -11,6 +11,7 @@ from gui.panels.form import Form
 from gui.things import thing_of
 
 _SIDES = tuple((side, f"side.{side.value}") for side in Side)
+_FACES = tuple((face, f"wall-face.{face.value.lower()}") for face in WallFace)
 _HEIGHTS = tuple((to, f"height.{to.value}") for to in BoxHeight)
 
 
@@ -29,6 +30,13 @@ class BoxForm(Form):
             "field.side", _SIDES, lambda: self.box.side, lambda side: self._set(side=side)
         )
         self.row("field.side", side)
+        face = self.choice(
+            "field.box-face",
+            _FACES,
+            lambda: self.box.face or WallFace.A,
+            lambda face: self._set(face=None if face is WallFace.A else face),
+        )
+        self.row("field.box-face", face)
         sizes = (("field.box-width", "width"), ("field.box-tall", "tall"), ("field.depth", "depth"))
         for message_id, name in sizes:
             self._size(message_id, name)

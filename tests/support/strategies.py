@@ -346,6 +346,7 @@ def _boxes(draw: st.DrawFn, wall: Wall, system: System) -> tuple[Box, ...]:
             width=draw(lengths(50, 110, system)),
             depth=draw(lengths(40, 80, system)),
             tall=draw(lengths(70, 110, system)),
+            face=draw(st.none() | st.sampled_from(WallFace)),
         )
         for number in range(1, 1 + draw(st.integers(0, 2)))
     )

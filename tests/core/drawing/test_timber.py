@@ -12,7 +12,7 @@ from core.drawing import timber as drawn
 from core.drawing.elements import XY
 from core.framing import PlacedBox, PlacedOpening, Role
 from core.kept import Kept
-from core.model import Side
+from core.model import Side, WallFace
 from core.roof import RoofLine, Segment
 from walls import UK, US, at_degrees, frame_of, in_12, result
 
@@ -84,6 +84,15 @@ def test_a_box_points_to_its_stud(side: Side, tip: XY) -> None:
     assert isinstance(arrow, Stroke)
     assert arrow.points[1] == tip
     assert {y for _, y in arrow.points} == {475, 500, 525}
+
+
+def test_a_box_that_opens_on_the_far_face_is_seen_through() -> None:
+    stated = UK.box("box-1", "B/layout/1", Side.RIGHT, 500)
+    far = msgspec.structs.replace(stated, face=WallFace.FAR)
+    (placed,) = result(ROOM, UK.wall((1500, 3000), (4500, 3000), boxes=(far,))).boxes
+    drawing = drawn.box(placed)
+    assert {element.pen for element in drawing} == {Pen.FAR_BOX}
+    assert not [element for element in drawing if isinstance(element, Fill)]
 
 
 @pytest.mark.parametrize(

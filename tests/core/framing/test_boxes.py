@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.framing import PlacedBox
 from core.framing.boxes import box_bottom
-from core.model import Box, BoxHeight, Room, Side
+from core.model import Box, BoxHeight, Room, Side, WallFace
 from walls import US, in_12, result
 
 FLAT = US.room(264, left=(96, in_12(0)))
@@ -131,3 +132,28 @@ def test_a_box_flush_with_the_stud_s_end_is_held() -> None:
     for height, to in ((70, BoxHeight.TOP), (1.5, BoxHeight.BOTTOM)):
         placed, messages = place(box("window-1/trimmer/right", LEFT, height, to))
         assert (placed.stud, messages) == ("B/window-1/trimmer/right", [])
+
+
+@pytest.mark.parametrize(
+    ("depth", "blocked_by"),
+    [
+        # Studs are 3 1/2 deep: two boxes of 1 3/4 stand back to back, deeper ones do not.
+        (1.75, None),
+        (1.8125, "B/box-1"),
+    ],
+)
+def test_boxes_on_opposite_faces_stand_back_to_back(depth: float, blocked_by: str | None) -> None:
+    near, far = (
+        msgspec.structs.replace(
+            US.box(name, "B/layout/1", RIGHT, 12), depth=US.length(depth), face=face
+        )
+        for name, face in (("box-1", None), ("box-2", WallFace.FAR))
+    )
+    found = result(FLAT, US.wall((0, 9), (120, 9), boxes=(near, far)))
+    assert [b.blocked_by for b in found.boxes] == [None, blocked_by]
+    same = result(FLAT, US.wall((0, 9), (120, 9), boxes=(near, _on_a(far))))
+    assert same.boxes[1].blocked_by == "B/box-1"
+
+
+def _on_a(box: Box) -> Box:
+    return msgspec.structs.replace(box, face=WallFace.A)

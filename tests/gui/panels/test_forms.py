@@ -179,6 +179,7 @@ def test_a_box_is_set(make: Make, desk: Desk) -> None:
     enter(named(form, "Height above subfloor"), "40")
     choose(choice(form, "Measured to its"), "top")
     choose(choice(form, "Side of the stud"), "left")
+    choose(choice(form, "Opens on"), "the far face")
     enter(named(form, "Box width"), "3")
     assert desk.wall is not None
     box = desk.wall.box("box-1")
@@ -188,7 +189,11 @@ def test_a_box_is_set(make: Make, desk: Desk) -> None:
         Side.LEFT,
         Length.of_inches(3),
     )
+    assert box.on_far_face
     assert desk.undo_text == "Box width of box 1"
+    choose(choice(form, "Opens on"), "face A")
+    # What is usual is not stated.
+    assert desk.wall.box("box-1").face is None
 
 
 def test_a_wall_is_set(make: Make, desk: Desk) -> None:
