@@ -8,13 +8,13 @@ import enum
 
 import msgspec
 
-from core.framing import Member
+from core.framing import Member, keys
 from core.framing.layout import CLEAR
 from core.framing.moving import UPRIGHT
 from gui.sketcher.camera import XY
 from gui.sketcher.hit import bounds, opening_outline, outline
 from gui.sketcher.pulls import Hold
-from gui.things import Kind, thing_of
+from gui.things import Kind
 
 
 class Ruler(enum.Enum):
@@ -128,7 +128,8 @@ def _beside(hold: Hold) -> list[_Box]:
     """What may be a neighbour: for timber the other timber, for the rest openings and boxes."""
     frame, result = hold.frame, hold.result
     if hold.thing.kind in (Kind.STUD, Kind.CRIPPLE):
-        return [_rect(m) for m in frame.members if m.role in UPRIGHT and not _own(hold, m)]
+        own = (hold.key, keys.double(hold.key))
+        return [_rect(m) for m in frame.members if m.role in UPRIGHT and m.key not in own]
     found = [
         bounds(opening_outline(p.opening)) for p in frame.openings if p.opening.id != hold.thing.id
     ]
@@ -137,11 +138,6 @@ def _beside(hold: Hold) -> list[_Box]:
             (b.left, b.bottom, b.right, b.top) for b in result.boxes if b.box.id != hold.thing.id
         ]
     return found
-
-
-def _own(hold: Hold, member: Member) -> bool:
-    """Whether a member moves with what is held."""
-    return member.key == hold.key or thing_of(hold.result.wall, member.key) == hold.thing
 
 
 def _rect(member: Member) -> _Box:

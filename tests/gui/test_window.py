@@ -152,7 +152,7 @@ def test_the_middle_shows_the_room_or_the_wall_and_keeps_the_keys(shown: Shown) 
     shown.do("fit")
     assert middle.room.plan.camera == near
     QTest.keyClick(middle.room.plan, Qt.Key.Key_Return)
-    assert (shown.desk.letter, middle.currentWidget()) == ("B", shown.window.sheet)
+    assert (shown.desk.letter, middle.currentWidget()) == ("B", middle.wall)
     assert shown.window.sheet.hasFocus()
 
 

@@ -57,7 +57,7 @@ def test_by_the_mouse_alone(window: Window) -> None:
     assert hand.chalk(new) == [(0, 140), (288, 140)]
     QTest.mouseDClick(room.plan, LEFT, pos=hand.px((200, 141)))
     assert desk.letter == new
-    assert window.middle.currentWidget() is window.sheet
+    assert window.middle.currentWidget() is window.middle.wall
     assert desk.result is not None
     assert desk.result.frame is not None
     assert len(window.sheet.scene().drawing) > 50
