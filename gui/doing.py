@@ -16,6 +16,7 @@ from gui.edits import (
     delete_wall,
     put_back,
 )
+from gui.sketcher.choosing import movable_keys
 from gui.sketcher.keyboard import delete_held
 from gui.things import Kind, thing_of
 
@@ -34,6 +35,14 @@ class Doing:
             self.delete_wall()
         else:
             delete_held(self._desk)
+
+    def hold_all(self) -> None:
+        """Takes hold of all in the wall shown that can be moved."""
+        desk = self._desk
+        if desk.result is not None and (keys := movable_keys(desk.result)):
+            desk.hold(keys[0], keys[1:])
+            several = message("held.several", count=len(desk.holding))
+            desk.said.emit(desk.wording.say(message("held.several-held", what=several)))
 
     def add_stud(self) -> None:
         """Adds a stud in the middle of the widest bay, and holds it."""

@@ -1,9 +1,10 @@
 """The right side of the window: what is held, its numbers and fields; else the wall or the room."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from core.framing import Printed
+from core.wording import message
 from gui.desk import Desk
 from gui.figure import Figure
 from gui.numbers import numbers_of, workings_of
@@ -36,7 +37,7 @@ from gui.panels.stud import StudForm
 from gui.panels.wall import WallForm
 from gui.panels.zone import ZoneForm
 from gui.sizes import scaled
-from gui.things import Kind, thing_of
+from gui.things import Kind, name_of, thing_of
 
 WIDTH = 360
 
@@ -127,6 +128,9 @@ class Held(QScrollArea):
             "plate-rules": Section(words.word("heading.plate-rules"), self.plate_rules),
             "saw": Section(words.word("heading.saw"), self.saw),
         }
+        self.together = QLabel()
+        self.together.setObjectName("faint")
+        self.together.setWordWrap(True)
         self._fill()
         desk.held_changed.connect(self.refresh)
         self.refresh()
@@ -137,7 +141,14 @@ class Held(QScrollArea):
         column = QVBoxLayout(inside)
         column.setContentsMargins(16, 14, 16, 16)
         column.setSpacing(12)
-        parts = (self.numbers, self.cut, self.cautions, *self._forms.values(), self.standing)
+        parts = (
+            self.together,
+            self.numbers,
+            self.cut,
+            self.cautions,
+            *self._forms.values(),
+            self.standing,
+        )
         for part in parts:
             column.addWidget(part)
         column.addStretch(1)
@@ -157,6 +168,7 @@ class Held(QScrollArea):
             form = self._forms[name]
             if isinstance(form, Form | Section):
                 form.refresh()
+        self._tell_together()
         self.numbers.setVisible(result is not None)
         if result is not None:
             self.numbers.show_numbers(numbers_of(result, self._desk.held, self._desk.wording))
@@ -164,6 +176,17 @@ class Held(QScrollArea):
         self.cautions.show_cautions(grave_first(result.cautions) if result else ())
         held = self._desk.held is not None
         self.standing.show_cautions(() if held else self._desk.results.cautions)
+
+    def _tell_together(self) -> None:
+        """Says that several things are held, and that the fields are those of one of them."""
+        desk, result = self._desk, self._desk.result
+        several = result is not None and bool(desk.also) and desk.held is not None
+        self.together.setVisible(several)
+        if several and result is not None and desk.held is not None:
+            count, chief = len(desk.holding), name_of(result, desk.held)
+            self.together.setText(
+                desk.wording.say(message("held.together", count=count, chief=chief))
+            )
 
     def _explained(self, figure: Figure) -> tuple[Printed, ...]:
         """The working of a number of what is held, or of the wall."""

@@ -107,6 +107,7 @@ class Menus:
         self._action(menu, "action.undo", self._desk.undo, key.Undo)
         self._action(menu, "action.redo", self._desk.redo, key.Redo)
         menu.addSeparator()
+        self._action(menu, "action.hold-all", doing.hold_all, key.SelectAll)
         self._action(
             menu, "action.duplicate", self._middle.sheet.measuring.repeating.again, "Ctrl+D"
         )
@@ -190,5 +191,6 @@ _NEEDS_WALL = (
     "action.add-cased-opening",
     "action.add-box",
     "action.add-fixture",
+    "action.hold-all",
     "action.add-zone",
 )

@@ -59,8 +59,9 @@ def free_distance(project: Project, letter: str, keys: tuple[str, ...]) -> float
     """
     least = _usual(worked(project, letter), keys)
     each = 25.4 if project.system is System.INCH else 10.0
-    ahead = (least + n * each for n in range(_TRIES))
-    return _first(project, letter, keys, (way for d in ahead for way in (d, -d))) or least
+    ahead = [least + n * each for n in range(_TRIES)]
+    right = _first(project, letter, keys, ahead)
+    return right or _first(project, letter, keys, (-way for way in ahead)) or least
 
 
 def _first(

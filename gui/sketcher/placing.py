@@ -41,7 +41,11 @@ class Placing:
     def begin(self, part: Part) -> None:
         """Takes a part from the tray; it shows in the middle of the wall until it is moved."""
         desk = self._desk
-        if desk.result is None or desk.result.frame is None:
+        if desk.result is None:
+            return
+        if desk.result.frame is None:
+            letter = desk.result.wall.letter
+            desk.said.emit(desk.wording.say(message("ghost.no-frame", letter=letter)))
             return
         desk.hold(None)
         self.part = part
@@ -78,6 +82,9 @@ class Placing:
         text = desk.wording.word(f"undo.add-{self.part.value}")
         self.leave()
         desk.commit(text, ghost.project)
+        if desk.project != ghost.project:
+            # The step would spoil what is cut: the person is asked, and may make it all the same.
+            return False
         desk.hold(ghost.key)
         desk.said.emit(desk.wording.say(ghost.said))
         return True

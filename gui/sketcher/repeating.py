@@ -71,6 +71,8 @@ class Repeating:
             apart = typed if made.apart > 0 else -typed
         copies = repeat(made.before, self._letter, made.sources, apart, count)
         self._desk.undo()
+        if self._desk.project != made.before:
+            return
         self._done(made.before, copies.project, made.sources, copies.keys, apart, count)
 
     @property
@@ -97,6 +99,9 @@ class Repeating:
         many = message("repeat.times", what=what, count=count)
         text = message("repeat.edit", what=what if count == 1 else many)
         desk.commit(desk.wording.say(text), after)
+        if desk.project != after:
+            # The step would spoil what is cut: the person is asked, and may make it all the same.
+            return
         desk.hold(copies[0], copies[1:])
         self._made = Made(before, desk.project, keys, copies, apart, count)
         said = message("repeat.done", what=what, count=count, apart=Mm(abs(apart)))

@@ -135,3 +135,11 @@ def test_without_a_wall_only_a_wall_can_be_added(qapp: object) -> None:
     assert not doing.can_delete
     doing.add_wall()
     assert (desk.letter, desk.held) == (None, "A")
+
+
+def test_all_that_moves_is_held_at_once(qapp: object) -> None:
+    assert qapp is not None
+    desk = desk_of()
+    Doing(desk).hold_all()
+    assert {"B/door-1", "B/box-1", "B/layout/1"} <= set(desk.holding)
+    assert "B/end/left" not in desk.holding

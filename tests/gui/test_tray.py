@@ -17,6 +17,7 @@ from gui.theme import Theme
 from gui.tray import Piece
 from hand import LEFT, NONE, SHIFT, Hand
 from loft import INCH, desk_of, loft
+from walls import US
 
 Key = Qt.Key
 
@@ -190,3 +191,10 @@ def test_a_kept_clear_zone_is_dragged_in_and_pulled_on(bench: Bench) -> None:
     (zone,) = bench.desk.project.wall("B").kept_clear
     assert (zone.left.mm / INCH, zone.bottom.mm / INCH) == pytest.approx((34.0, 38.0), abs=0.8)
     assert bench.desk.undo_text == "Move kept clear 1"
+
+
+def test_a_wall_that_cannot_be_framed_takes_nothing_and_says_so(bench: Bench) -> None:
+    bench.desk.commit("short", loft().with_wall(US.wall((12.0, 100.0), (13.0, 100.0))))
+    bench.piece(Part.STUD).click()
+    assert not bench.sheet.placing.active
+    assert bench.said[-1].startswith("Wall B cannot be framed as it is stated")

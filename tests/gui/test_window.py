@@ -69,6 +69,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             "undo",
             "redo",
             "duplicate",
+            "hold-all",
             "delete",
             "add-stud",
             "add-door",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from core.model import Project, Side
-from gui.edits import Refusal, add_fixture
+from gui.edits import Refusal, add_fixture, add_stud
 from gui.edits.repeating import Copies, free_distance, repeat
 from gui.wordings import wording_of
 from loft import BOX, CRIPPLE, DOOR, INCH, STUD, loft
@@ -78,7 +78,9 @@ def test_the_count_has_bounds(count: int) -> None:
 
 
 def test_the_usual_distance_has_room() -> None:
-    # Half of 16 in. on centre.
+    # Half of 16 in. on centre; from 22 in. that stands against the next stud, 11 does not.
+    beside = add_stud(loft(), "B", 22 * INCH)
+    assert free_distance(beside, "B", ("B/stud-1",)) == pytest.approx(11 * INCH)
     assert free_distance(loft(), "B", (STUD,)) == pytest.approx(8 * INCH)
     assert free_distance(loft(), "B", (BOX,)) == pytest.approx(16 * INCH)
     # No second door 30 in. wide beside one from 60 to 90 in 120: the usual distance stays.
