@@ -24,7 +24,11 @@ def zone_cautions(
         rects = ((b, (b.left, b.bottom, b.right, b.top)) for b in boxes)
         found += [spoken(b.box.id) for b, rect in rects if _overlap(rect, zone_rect(zone))]
         if found:
-            yield Caution(Severity.WARNING, keys.opening(wall.letter, zone.id), _text(zone, found))
+            yield Caution(
+                Severity.WARNING,
+                keys.opening(wall.letter, zone.id),
+                _text(wall.letter, zone, found),
+            )
 
 
 def zone_rect(zone: ClearZone) -> Rect:
@@ -33,10 +37,11 @@ def zone_rect(zone: ClearZone) -> Rect:
     return left, bottom, left + zone.width.mm, bottom + zone.height.mm
 
 
-def _text(zone: ClearZone, found: list[str]) -> Message:
+def _text(letter: str, zone: ClearZone, found: list[str]) -> Message:
     left, bottom, right, top = zone_rect(zone)
     return message(
         "zone.in-the-way",
+        letter=letter,
         zone=spoken(zone.id),
         things=", ".join(found),
         left=Mm(left),

@@ -25,7 +25,7 @@ SLOPE = US.room(288, (12, in_12(9)))
 
 _VERBS = (
     "move|make|choose|put|take|raise|set|lower|add|measure|ask|state|leave"
-    "|it fits|it has at|it stands clear|stand|clamp|draw|run|plane"
+    "|it fits|it has at|it stands clear|stand|clamp|draw|run|plane|nail"
 )
 MENDS = re.compile(rf"(: |, or |\. )({_VERBS})\b|\bwould (carry|make)\b", re.IGNORECASE)
 """How a sentence goes on once it has said what is wrong."""

@@ -44,11 +44,11 @@ def told(left: float, bottom: float, width: float, height: float) -> list[str]:
 def test_what_stands_in_a_zone(zone: tuple[float, float, float, float], things: str) -> None:
     found = told(*zone)
     assert len(found) == bool(things)
-    assert all(f"stand {things}: move them, or the zone." in text for text in found)
+    assert all(text.startswith(f"In wall B, {things} stand in the way") for text in found)
 
 
 def test_the_sentence_says_where() -> None:
     assert told(16, 20, 20, 30) == [
-        'In the way of kept clear 1, from 16" to 36" and 20" to 50" up, '
-        "stand B2, B3: move them, or the zone."
+        "In wall B, B2, B3 stand in the way of kept clear 1, "
+        'from 16" to 36" and 20" to 50" up: move them, or the zone.'
     ]
