@@ -8,7 +8,7 @@ from core.framing import PlacedOpening
 from core.job import WallResult
 from core.model import Fixture, Opening
 from gui.sketcher.camera import XY
-from gui.things import thing_of
+from gui.things import Kind, thing_of
 
 Outline = tuple[XY, ...]
 
@@ -56,9 +56,17 @@ def outline(result: WallResult, key: str) -> Outline | None:
 def kin(result: WallResult, key: str) -> tuple[str, ...]:
     """The keys of all that moves together with this one: an opening and the timber around it."""
     thing = thing_of(result.wall, key)
-    keys = (*(p.key for p in _openings(result)), *(key for key, _ in result.labels))
-    alike = tuple(k for k in keys if thing is not None and thing_of(result.wall, k) == thing)
-    return alike or (key,)
+    if thing is not None and thing.kind is Kind.CRIPPLE:
+        # The cripples over and under a window stand at one place of the layout.
+        alike = (k for k, _ in result.labels if k.endswith(f"/{thing.id}"))
+        return tuple(k for k in alike if thing_of(result.wall, k) == thing) or (key,)
+    if thing is None or thing.kind not in (Kind.OPENING, Kind.FIXTURE):
+        return (key,)
+    whole = f"{result.wall.letter}/{thing.id}"
+    pieces = (k for k, _ in result.labels if k.startswith(f"{whole}/"))
+    around = tuple(k for k in pieces if thing_of(result.wall, k) == thing)
+    stands = any(p.key == whole for p in _openings(result))
+    return (*((whole,) if stands else ()), *around) or (key,)
 
 
 def rectangle(left: float, bottom: float, right: float, top: float) -> Outline:

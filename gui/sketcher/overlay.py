@@ -103,7 +103,7 @@ def _numbers(painter: QPainter, on: Chalk, keys: frozenset[str]) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(_thin(on.ink.theme.chalk, 0.22))
     for element in on.drawing:
-        if isinstance(element, Text) and element.key in keys and element.pen in _NUMBERS:
+        if element.key in keys and isinstance(element, Text) and element.pen in _NUMBERS:
             corners = marker_corners(element, on.camera, on.ink.density)
             painter.drawPolygon(QPolygonF([QPointF(*corner) for corner in corners]))
 

@@ -9,7 +9,7 @@ import pytest
 from core.job import WallResult, work_out
 from core.model import SiteRecord
 from gui.sketcher.hit import distance, hit, kin, outline, rectangle
-from loft import BOX, CRIPPLE, DOOR, INCH, STUD, loft
+from loft import BOX, CRIPPLE, DOOR, INCH, STUD, loft, with_window
 
 REACH = 0.5 * INCH
 
@@ -127,3 +127,10 @@ def test_kin(result: WallResult, key: str, together: set[str]) -> None:
 )
 def test_distance(point: tuple[float, float], away: float) -> None:
     assert distance(rectangle(0, 0, 10, 10), point) == pytest.approx(away)
+
+
+def test_the_cripples_over_and_under_a_window_go_together() -> None:
+    result = work_out(with_window(), SiteRecord()).walls[0]
+    both = ("B/window-1/above/4", "B/window-1/below/4")
+    assert sorted(kin(result, both[0])) == sorted(both)
+    assert both[0] not in kin(result, "B/window-1")
