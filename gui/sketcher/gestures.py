@@ -21,9 +21,11 @@ class Gesture:
     """What a drag and a run of arrow keys have in common: a start, previews, and one end."""
 
     def __init__(self, desk: Desk, hold: Hold | Several) -> None:
+        """`why` comes to tell what the thing has come to rest at; "" while it is nothing."""
         self._desk = desk
         self._hold = hold
         self._shown = hold.project
+        self.why = ""
 
     @property
     def _keys(self) -> tuple[str, ...]:
@@ -50,8 +52,10 @@ class Gesture:
         try:
             pulled = make()
         except Refusal as refusal:
-            self._desk.said.emit(self._desk.wording.say(refusal.message))
+            self.why = self._desk.wording.say(refusal.message)
+            self._desk.said.emit(self.why)
             return
+        self.why = self._desk.wording.say(pulled.why) if pulled.why else ""
         self._preview(pulled.project)
         self._desk.said.emit(self._desk.wording.say(pulled.said))
 

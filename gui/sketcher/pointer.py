@@ -60,10 +60,20 @@ class Pointer:
         return self.panning or self._down is not None
 
     @property
+    def pulling(self) -> bool:
+        """Whether the pointer has gone far enough since the press to pull."""
+        return self._down is not None and self._started
+
+    @property
     def band(self) -> tuple[XY, XY] | None:
         """Two corners of the rectangle that is pulled over bare paper, px."""
         banding = self._started and self._key is None and self._down is not None
         return (self._down, self._at) if banding and self._down else None
+
+    @property
+    def note(self) -> tuple[str, XY] | None:
+        """What the thing that is pulled has come to rest at, and where the pointer is, px."""
+        return (self.drag.why, self._at) if self.drag is not None and self.drag.why else None
 
     def under(self, pos: XY) -> str | None:
         """The key of what lies under the pointer."""
@@ -88,6 +98,13 @@ class Pointer:
             desk.hold(*_split((*desk.holding, key)))
         elif not (self._was and (more or desk.also)):
             desk.hold(key)
+
+    def press_figure(self, pos: XY) -> None:
+        """Press a figure of what is held: pulled, it pulls the thing that it belongs to."""
+        self.hover = None
+        self._down, self._at, self._key, self._started = pos, pos, self._stage.desk.held, False
+        self._down_model = self._stage.camera.to_model(pos)
+        self._more = self._was = False
 
     def press_paper(self, pos: XY) -> None:
         """Take hold of the paper itself."""

@@ -66,10 +66,14 @@ class Hold(msgspec.Struct, frozen=True):
 
 
 class Pulled(msgspec.Struct, frozen=True):
-    """The project with the thing in its new place, and a line that says where that is."""
+    """The project with the thing in its new place, and a line that says where that is.
+
+    `why` tells alone what it came to rest at: a mark, an edge, a line, the end of its way.
+    """
 
     project: Project
     said: Message
+    why: Message | None = None
 
 
 def take(project: Project, result: WallResult, key: str) -> Hold | None:
@@ -94,7 +98,7 @@ def pull(hold: Hold, by: XY, grip: Grip) -> Pulled:
             return _pull_zone(hold, by, grip)
     moved = stud_move(hold.result.wall, hold.frame, hold.key, hold.start[0] + by[0], grip)
     project = move_stud(hold.project, hold.letter, hold.key, moved.left)
-    return Pulled(project, _said(hold, moved, grip))
+    return _pulled(hold, project, moved, grip)
 
 
 def _pull_box(hold: Hold, by: XY, grip: Grip) -> Pulled:
@@ -110,10 +114,10 @@ def _pull_opening(hold: Hold, by: XY, grip: Grip) -> Pulled:
         sill, tall = risen.left, _tall(wall.opening(name))
         changes = {"sill": stated(hold.project, sill), "head": stated(hold.project, sill + tall)}
         project = set_opening(hold.project, hold.letter, name, **changes)
-        return Pulled(project, _said(hold, risen, grip, "drag.sill"))
+        return _pulled(hold, project, risen, grip, "drag.sill")
     moved = opening_move(wall, hold.frame, name, hold.start[0] + by[0], grip)
     project = move_opening(hold.project, hold.letter, name, moved.left)
-    return Pulled(project, _said(hold, moved, grip))
+    return _pulled(hold, project, moved, grip)
 
 
 def _pull_fixture(hold: Hold, by: XY, grip: Grip) -> Pulled:
@@ -151,11 +155,14 @@ def _tall(opening: Opening) -> float:
     return opening.head.mm - opening.sill.mm
 
 
-def _said(hold: Hold, moved: Moved, grip: Grip, line: str = "drag.place") -> Message:
-    """Where a thing is now, and what it came to rest at."""
+def _pulled(
+    hold: Hold, project: Project, moved: Moved, grip: Grip, line: str = "drag.place"
+) -> Pulled:
+    """A project with where the thing is in it, and what it came to rest at."""
     why = _why(hold, moved, grip)
     at = message(line, what=hold.named, left=Mm(moved.left))
-    return message("drag.at", place=at, why=why)
+    rested = moved.snap not in (Snap.STEP, Snap.FREE)
+    return Pulled(project, message("drag.at", place=at, why=why), why if rested else None)
 
 
 def _why(hold: Hold, moved: Moved, grip: Grip) -> Message:
@@ -238,7 +245,7 @@ def _set_down(hold: Hold, moved: MovedBox) -> Pulled:
     stud = hold.result.label_of.get(moved.stud, moved.stud)
     side = f"drag.box-{moved.side.value}"
     said = message(side, what=hold.named, height=Mm(moved.height), stud=stud)
-    if moved.snap is Snap.LINE:
-        line = message("drag.line", other=name_of(hold.result, moved.other))
-        said = message("drag.at", place=said, why=line)
-    return Pulled(project, said)
+    if moved.snap is not Snap.LINE:
+        return Pulled(project, said)
+    line = message("drag.line", other=name_of(hold.result, moved.other))
+    return Pulled(project, message("drag.at", place=said, why=line), line)

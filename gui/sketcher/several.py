@@ -96,10 +96,11 @@ def _as_far_as_it_goes(held: Several, way: XY, why: Message | None) -> Pulled:
         return move_together(held.project, letter, keys, by)
 
     try:
-        return Pulled(moved(way), _said(held, way, why))
+        return Pulled(moved(way), _said(held, way, why), why)
     except Refusal as refusal:
         way = _last(moved, way, held.project.habits.tape.step_mm)
-        return Pulled(moved(way), _said(held, way, message("drag.limit", why=refusal.message)))
+        limit = message("drag.limit", why=refusal.message)
+        return Pulled(moved(way), _said(held, way, limit), limit)
 
 
 def _last(moved: Callable[[XY], Project], way: XY, step: float) -> XY:

@@ -54,7 +54,7 @@ class Sheet(QWidget):
         self.measuring = Measuring(desk, self, self.density)
         self.placing = Placing(desk)
         self.rest = Rest(self)
-        self._space = False
+        self._space = self._struck = False
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -166,7 +166,9 @@ class Sheet(QWidget):
             self.set_down()
             return
         left = event.button() is Qt.MouseButton.LeftButton
-        if left and not self._space and self.measuring.press(place(event.position())):
+        self._struck = left and not self._space and bool(self.measuring.at(place(event.position())))
+        if self._struck:
+            self._pointer.press_figure(place(event.position()))
             return
         middle = event.button() is Qt.MouseButton.MiddleButton
         if middle or (self._space and event.button() is Qt.MouseButton.LeftButton):
@@ -194,10 +196,13 @@ class Sheet(QWidget):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         if event.buttons() & (Qt.MouseButton.LeftButton | Qt.MouseButton.MiddleButton):
             return
+        struck, self._struck = self._struck and not self._pointer.pulling, False
         banding = self._pointer.band is not None
         self._pointer.release()
         if banding:
             self._tell_several()
+        elif struck:
+            self.measuring.press(place(event.position()))
         self._refresh()
 
     def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
@@ -322,6 +327,9 @@ class Sheet(QWidget):
         self.placing.paint(painter, scene.camera, scene.ink)
         if self._pointer.band is not None:
             paint_band(painter, self._pointer.band, scene.ink)
+        if self._pointer.note is not None:
+            why, pos = self._pointer.note
+            paint_told(painter, (why,), pos, self._size(), scene.ink)
         if self.rest.on is not None:
             key, pos = self.rest.on
             lines = told(result, key, self.desk.wording)

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from figuring import figure, middle, strike, write
 from gui.desk import Desk
 from gui.sketcher.measures import Ruler
 from gui.sketcher.sheet import Sheet
-from hand import Hand
+from hand import LEFT, NONE, Hand
 from loft import BOX, DOOR, STUD, box_height, door_left, loft, stud_left
 
 Key = Qt.Key
@@ -115,3 +115,15 @@ def test_the_pointer_over_a_figure_is_one_for_text(hand: Hand, sheet: Sheet, des
     desk.hold(DOOR)
     hand.move_px(middle(figure(sheet, Ruler.LEFT_END)))
     assert sheet.cursor().shape() is Qt.CursorShape.IBeamCursor
+
+
+def test_a_figure_that_is_pulled_pulls_its_thing(hand: Hand, sheet: Sheet, desk: Desk) -> None:
+    desk.hold(DOOR)
+    start = middle(figure(sheet, Ruler.HEAD))
+    away = hand.px(83, 40).x() - hand.px(75, 40).x()
+    QTest.mousePress(sheet, LEFT, NONE, start)
+    hand.move_px(start + QPoint(away, 0))
+    QTest.mouseRelease(sheet, LEFT, NONE, start + QPoint(away, 0))
+    assert door_left(desk.project) == pytest.approx(68.0, abs=0.3)
+    assert not sheet.measuring.field.isVisible()
+    assert desk.held == DOOR

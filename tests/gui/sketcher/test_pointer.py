@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QRect, QSize, Qt
+from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 
 from core.model import Project
@@ -207,3 +208,22 @@ def test_only_the_left_and_middle_buttons_do_anything(hand: Hand, desk: Desk) ->
     assert desk.held is None
     hand.release(75, 40, Qt.MouseButton.RightButton)
     assert desk.held is None
+
+
+def test_a_drag_tells_beside_the_pointer_what_it_came_to_rest_at(
+    hand: Hand, sheet: Sheet, desk: Desk
+) -> None:
+    def near_the_pointer(x: float, y: float) -> QImage:
+        place = hand.px(x, y) + QPoint(14, 18)
+        return sheet.grab(QRect(place, QSize(40, 20))).toImage()
+
+    hand.press(32, 40)
+    hand.move(36, 40)
+    bare = near_the_pointer(36, 40)
+    # An inch from its place on the layout it is drawn there, and a slip says so.
+    hand.move(33, 40)
+    assert stud_left(desk.project) == 31.25
+    told = near_the_pointer(33, 40)
+    assert told != bare
+    hand.release(33, 40)
+    assert near_the_pointer(33, 40) != told
