@@ -18,18 +18,17 @@ from gui import sizes
 from gui.desk import Desk
 from gui.sketcher import cursors
 from gui.sketcher.camera import XY, Camera
+from gui.sketcher.chalking import Over
 from gui.sketcher.ghosts import Part
 from gui.sketcher.keyboard import Keys
 from gui.sketcher.layers import Layers, Scene
 from gui.sketcher.measuring import Measuring
-from gui.sketcher.overlay import Chalk, paint_band, paint_held, paint_hover, paint_note
+from gui.sketcher.overlay import paint_note
 from gui.sketcher.paint import Ink
 from gui.sketcher.placing import Placing
 from gui.sketcher.pointer import Pointer
-from gui.sketcher.pointing import Rest, paint_told, told, told_in_line
-from gui.sketcher.pulls import take
+from gui.sketcher.pointing import Rest, told_in_line
 from gui.sketcher.sight import Sight
-from gui.sketcher.staying import paint_staying, staying
 from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
 from gui.sketcher.words import sheet_name, why_bare
 from gui.theme import Theme
@@ -54,6 +53,7 @@ class Sheet(QWidget):
         self.measuring = Measuring(desk, self, self.density)
         self.placing = Placing(desk)
         self.rest = Rest(self)
+        self._over = Over(desk, self._pointer, self.measuring, self.placing, self.rest)
         self._space = self._struck = False
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -149,7 +149,11 @@ class Sheet(QWidget):
         scene = self.scene()
         self._layers.paint(painter, scene, live=self.busy)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._chalk(painter, scene)
+        result = self.desk.result
+        if result is None or result.frame is None:
+            paint_note(painter, self.rect(), why_bare(self.desk), self._ink)
+        else:
+            self._over.paint(painter, scene, result)
         painter.end()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
@@ -305,35 +309,6 @@ class Sheet(QWidget):
         else:
             shape = cursors.over(project, result, drag.key if drag else self._pointer.hover)
         self.setCursor(shape)
-
-    def _chalk(self, painter: QPainter, scene: Scene) -> None:
-        result, held, hover = self.desk.result, self.desk.held, self._pointer.hover
-        if result is None or result.frame is None:
-            paint_note(painter, self.rect(), why_bare(self.desk), self._ink)
-            return
-        words, density = self.desk.wording, self.density
-        labels = staying(result, scene.drawing, scene.camera, self._size(), density, words)
-        chalk = Chalk(result, scene.drawing, scene.camera, scene.ink)
-        if held is not None:
-            movable = take(self.desk.project, result, held) is not None
-            paint_held(painter, chalk, held, movable=movable)
-            for key in self.desk.also:
-                paint_held(painter, chalk, key, movable=False)
-        if hover is not None and hover != held:
-            paint_hover(painter, chalk, hover)
-        paint_staying(painter, labels, scene.ink)
-        self.measuring.look(scene.camera, self._size())
-        self.measuring.paint(painter, scene.ink)
-        self.placing.paint(painter, scene.camera, scene.ink)
-        if self._pointer.band is not None:
-            paint_band(painter, self._pointer.band, scene.ink)
-        if self._pointer.note is not None:
-            why, pos = self._pointer.note
-            paint_told(painter, (why,), pos, self._size(), scene.ink)
-        if self.rest.on is not None:
-            key, pos = self.rest.on
-            lines = told(result, key, self.desk.wording)
-            paint_told(painter, lines, pos, self._size(), scene.ink)
 
     def _size(self) -> XY:
         return float(self.width()), float(self.height())
