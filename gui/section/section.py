@@ -271,5 +271,6 @@ class SectionView(QWidget):
     def _new_spot(self, key: str) -> Spot:
         spot = Spot(self, key, self)
         spot.clicked.connect(lambda: self.type_over(key))
+        spot.setAccessibleDescription(self.desk.wording.word("section.keys"))
         spot.show()
         return spot
