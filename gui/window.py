@@ -211,6 +211,8 @@ class Window(QMainWindow):
             page.deleteLater()
             self._say("")
             self.menus.rest(False)
+            if self.desk.project.system is not self._system:
+                self._rebuild()
             self.middle.paper.setFocus()
 
     def event(self, event: QEvent) -> bool:
