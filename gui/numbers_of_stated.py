@@ -1,18 +1,22 @@
 """The numbers of an opening, a box, a fixture or a zone, in words and figures; no Qt."""
 
+import math
+
 from core.checks import range_message, zone_rect
 from core.drawing.table import stock_name
 from core.framing import PlacedBox, PlacedOpening, spoken
 from core.job import Number, WallResult
 from core.model import Box, ClearZone, Fixture, Leaf, Opening
-from core.wording import Mm, Wording, message
+from core.wording import Mm, Rad, Wording, message
 from gui.figure import Figure, Numbers
 
 
 def opening_numbers(placed: PlacedOpening, wording: Wording) -> Numbers:
     opening = placed.opening
-    height = opening.head.mm - opening.sill.mm
-    size = message("opening.size", width=Mm(opening.width.mm), height=Mm(height))
+    heights = [Mm(head - opening.sill.mm) for head in placed.heads]
+    raked = message("opening.heights", left=heights[0], right=heights[1])
+    height = raked if placed.rake else heights[0]
+    size = message("opening.size", width=Mm(opening.width.mm), height=height)
     figures = [
         Figure(
             wording.word("held.rough-opening"),
@@ -26,11 +30,21 @@ def opening_numbers(placed: PlacedOpening, wording: Wording) -> Numbers:
             large=True,
             number=Number.OPENING_LEFT,
         ),
+        *_raked(placed, wording),
         *_hung(opening, wording),
         Figure(wording.word("held.fits"), _ranges(placed, wording), number=_number(placed)),
     ]
     kind = wording.word(f"kind.{opening.kind.value.replace(' ', '-')}")
     return Numbers(spoken(opening.id), kind, tuple(figures))
+
+
+def _raked(placed: PlacedOpening, wording: Wording) -> list[Figure]:
+    """The heights of a raked head at both sides of the opening, and its slope."""
+    if not placed.rake:
+        return []
+    left, right = (Mm(head) for head in placed.heads)
+    text = message("held.raked", left=left, right=right, angle=Rad(abs(math.atan(placed.rake))))
+    return [Figure(wording.word("held.raked-head"), wording.say(text), large=True)]
 
 
 def _hung(opening: Opening, wording: Wording) -> list[Figure]:

@@ -4,6 +4,7 @@ from core.checks.caution import Caution, Severity
 from core.checks.header import thick_headers
 from core.checks.layout import edge_cautions
 from core.checks.plates import narrow_plate, too_long_plates
+from core.checks.raked import raked_leaves
 from core.checks.saw import saw_cautions
 from core.framing import (
     Frame,
@@ -39,6 +40,7 @@ def wall_cautions(
         *too_long_plates(wall, frame, habits),
         *_ridge_inside(wall, line, far),
         *thick_headers(wall, frame.openings),
+        *raked_leaves(wall, frame.openings),
         *edge_cautions(wall, frame),
     ]
     return tuple(sorted(found, key=lambda c: list(Severity).index(c.severity)))
@@ -53,12 +55,14 @@ def range_message(low: float, high: float) -> Message:
 
 def fit_message(placed: PlacedOpening, letter: str) -> Message:
     """Why an opening does not fit where it is, with every range of places where it does."""
-    name = spoken(placed.opening.id)
+    name, raked = spoken(placed.opening.id), placed.opening.is_raked
     if not placed.fit.ranges:
-        return message("opening.fits-nowhere", opening=name, letter=letter)
+        nowhere = "opening.fits-nowhere-raked" if raked else "opening.fits-nowhere"
+        return message(nowhere, opening=name, letter=letter)
     ranges = tuple(range_message(low, high) for low, high in placed.fit.ranges)
     left = Mm(placed.opening.left.mm)
-    return message("opening.does-not-fit", opening=name, letter=letter, left=left, ranges=ranges)
+    message_id = "opening.does-not-fit-raked" if raked else "opening.does-not-fit"
+    return message(message_id, opening=name, letter=letter, left=left, ranges=ranges)
 
 
 def _opening(wall: Wall, placed: PlacedOpening) -> Caution:

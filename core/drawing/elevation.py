@@ -36,7 +36,7 @@ def elevation(
     drawing += surfaces(frame, line, view)
     drawing += timber.rafters(_rafters(result))
     for placed in frame.openings:
-        drawing += timber.opening(placed)
+        drawing += timber.opening(placed, line)
     for box in result.boxes:
         drawing += timber.box(box)
     drawing += zones.zone_outlines(result.wall)
@@ -106,9 +106,9 @@ def _texts(
 def _ground(result: WallResult, frame: Frame, view: View, kept: Kept) -> Ground:
     """What stands in the way of texts: all timber but plates, rafters, boxes, heavy outlines."""
     ground = Ground(400.0, kept)
-    for member in frame.members:
-        if member.near and member.role is not Role.TOP_PLATE:
-            ground.add_timber((member.left, member.bottom, member.right, member.top))
+    upright = [m for m in frame.members if m.near and m.role is not Role.TOP_PLATE]
+    for rect in (rect for m in upright for rect in timber.covered(m)):
+        ground.add_timber(rect)
     for purlin in result.inputs.crossings:
         ground.add_timber((purlin.near[0], purlin.bottom, purlin.near[1], purlin.top))
     if result.inputs.near is not None:
@@ -119,8 +119,8 @@ def _ground(result: WallResult, frame: Frame, view: View, kept: Kept) -> Ground:
         ground.add_writing((box.left, box.bottom, box.right, box.top))
     half = view.model(0.5)
     for placed in frame.openings:
-        if not placed.fit.fits:
-            for left, bottom, right, top in timber.edges(placed):
+        if not placed.fit.fits and result.inputs.near is not None:
+            for left, bottom, right, top in timber.edges(placed, result.inputs.near):
                 ground.add_timber((left - half, bottom - half, right + half, top + half))
     return ground
 

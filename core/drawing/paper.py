@@ -67,8 +67,8 @@ _REDUCED_SIZE = 2.5
 def scales(system: System) -> tuple[Scale, ...]:
     r"""The standard scales, the largest first: inches to the foot, or one to so many.
 
-    They are those of scale rulers: sites.google.com/view/faidtech/standards/scale for the inch,
-    the page on special instruments of sites.google.com/csucc.edu.ph/adtech for the metric ones.
+    A foot is twelve inches, so one to n is 12 / n inches to the foot: 1:24 is half an inch.
+    Which of them are usual is common practice, no source.
 
     >>> scales(System.INCH)[3].text
     '1/2" = 1\'-0"'

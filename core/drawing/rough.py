@@ -16,7 +16,7 @@ from core.drawing.view import View
 from core.framing import Frame, PlacedOpening, Role, spoken
 from core.model import Opening
 from core.roof import RoofLine
-from core.wording import Wording, message
+from core.wording import Message, Wording, message
 
 LINE = 4.5
 """From one line to the next, mm on paper."""
@@ -49,7 +49,8 @@ def opening_texts(
     the ground from then on; empty where there is no room at all.
     """
     floor = max(m.top for m in frame.members if m.role is Role.SOLE_PLATE)
-    wanted = (placed.key, placed.opening, placed.fit.fits)
+    heads = placed.heads if placed.rake else placed.heads[:1]
+    wanted = (placed.key, placed.opening, heads, placed.fit.fits)
     for texts, rects in ground.kept.of(_ways, *wanted, floor, frame.near, view, wording):
         if all(ground.passable(rect) for rect in rects):
             kept, gap = view.model(KEPT), view.model(GAP)
@@ -60,10 +61,14 @@ def opening_texts(
 
 
 class _Place(msgspec.Struct, frozen=True):
-    """An opening with the pen its figures are written with, and the heights they stand between."""
+    """An opening with the pen its figures are written with, and the heights they stand between.
+
+    `heads` is the height of its head, mm, or those at the left and the right of a raked one.
+    """
 
     key: str
     stated: Opening
+    heads: tuple[float, ...]
     pen: Pen
     room: tuple[float, float]
 
@@ -71,6 +76,7 @@ class _Place(msgspec.Struct, frozen=True):
 def _ways(
     key: str,
     stated: Opening,
+    heads: tuple[float, ...],
     fits: bool,
     floor: float,
     line: RoofLine,
@@ -79,9 +85,9 @@ def _ways(
 ) -> tuple[Way, ...]:
     """How an opening's figures may stand, the best way first, each with its rectangles."""
     pen = Pen.OPENING if fits else Pen.UNBUILDABLE
-    place = _Place(key, stated, pen, _room(stated, floor, line, view))
+    place = _Place(key, stated, heads, pen, _room(stated, floor, line, view))
     wide = stated.width.mm * view.scale - 2 * MARGIN
-    choices = tuple(_choices(stated, wording, wide, view.size))
+    choices = tuple(_choices(place, wording, wide, view.size))
     ways = [
         _over_each_other(place, lines, view, view.model(under))
         for under in (LABEL, 0.0)
@@ -103,11 +109,11 @@ def _room(stated: Opening, floor: float, line: RoofLine, view: View) -> tuple[fl
 
 
 def _choices(
-    stated: Opening, wording: Wording, wide: float, size: float
+    place: _Place, wording: Wording, wide: float, size: float
 ) -> Iterator[tuple[Line, ...]]:
     """What may be written, the most first, each broken into lines no wider than `wide` on paper."""
-    name, rough, head = _figures(stated, wording)
-    window = stated.sill.mm > 0
+    name, rough, head = _figures(place, wording)
+    window = place.stated.sill.mm > 0
     for figures in ((name, rough, head), (rough, head)) if window else ((name, rough),):
         broken = [_broken(figure, wide, size) for figure in figures]
         if all(broken):
@@ -116,8 +122,8 @@ def _choices(
         yield tuple(alone)
 
 
-def _figures(stated: Opening, wording: Wording) -> tuple[Line, Line, Line]:
-    """Name, width by height, and the height of the head.
+def _figures(place: _Place, wording: Wording) -> tuple[Line, Line, Line]:
+    """Name, width by height, and the height of the head; a raked one has two, left and right.
 
     No length is to be broken at its blanks, nor the number of an opening from its name.
     """
@@ -125,11 +131,18 @@ def _figures(stated: Opening, wording: Wording) -> tuple[Line, Line, Line]:
     def length(mm: float) -> str:
         return wording.length(mm).replace(" ", _KEPT_BLANK)
 
-    height = length(stated.head.mm - stated.sill.mm)
-    size = message("opening.size", width=length(stated.width.mm), height=height)
-    head = message("opening.head", head=length(stated.head.mm))
+    stated = place.stated
+    high, at = ([length(head - low) for head in place.heads] for low in (stated.sill.mm, 0.0))
+    size = message("opening.size", width=length(stated.width.mm), height=_from_to(high))
+    head = message("opening.head", head=_from_to(at))
     name = re.sub(r" (\d+)$", rf"{_KEPT_BLANK}\1", spoken(stated.id))
     return (name, True), (wording.say(size), False), (wording.say(head), False)
+
+
+def _from_to(heights: list[str]) -> str | Message:
+    """One height, or those at the left and at the right side of a raked head."""
+    one, *other = heights
+    return message("opening.heights", left=one, right=other[0]) if other else one
 
 
 def _broken(figure: Line, wide: float, size: float) -> list[Line]:
@@ -171,7 +184,7 @@ def _over_each_other(
 
 def _upward(place: _Place, view: View, wording: Wording) -> tuple[Text, ...]:
     """The size written up the middle of the opening, if it is long enough that way."""
-    room, size = place.room, _figures(place.stated, wording)[1]
+    room, size = place.room, _figures(place, wording)[1]
     long = view.model(text_width(size[0], view.size, narrow=True))
     wide = view.model(cap_height(view.size) + 2 * GAP)
     if room[1] - room[0] < long or place.stated.width.mm < wide:

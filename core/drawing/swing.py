@@ -21,19 +21,20 @@ Line = tuple[XY, XY]
 
 
 def swing(placed: PlacedOpening, view: View, texts: Drawing = ()) -> Drawing:
-    """The lines of a hinged leaf, broken where `texts` stand; nothing for one without hinges.
+    """The lines of a hinged leaf, broken where `texts` stand; nothing without hinges or an opening.
 
     They meet at the middle of the hinge side, and are dashed where the leaf opens to the far side
     of the wall (the sign that elevations of doors and windows use; common practice, no source).
     """
     opening, hung = placed.opening, placed.opening.hung
-    if hung is None:
+    if hung is None or not placed.fit.fits:
         return ()
-    left, right = opening.left.mm, opening.left.mm + opening.width.mm
+    left, right = placed.left, placed.right
     hinge, free = (left, right) if hung.hinges is Side.LEFT else (right, left)
-    tip = (hinge, (opening.sill.mm + opening.head.mm) / 2)
+    at_hinge, at_free = placed.heads if hinge == left else placed.heads[::-1]
+    tip = (hinge, (opening.sill.mm + at_hinge) / 2)
     drawing: list[Element] = []
-    for corner in ((free, opening.head.mm), (free, opening.sill.mm)):
+    for corner in ((free, at_free), (free, opening.sill.mm)):
         parts = _dashes(corner, tip, view) if hung.swing is Swing.AWAY else [(corner, tip)]
         for rect in _written(texts, view):
             parts = [piece for part in parts for piece in _outside(part, rect)]

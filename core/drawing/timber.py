@@ -4,12 +4,16 @@ import math
 from itertools import pairwise
 
 from core.drawing.elements import XY, Drawing, Element, Fill, Stroke
+from core.drawing.opening_outline import drawn_outline
 from core.drawing.pen import Pen
 from core.drawing.placing import Rect, bounds
 from core.drawing.view import View
 from core.framing import Member, PlacedBox, PlacedOpening, Role
 from core.kept import Kept
 from core.roof import PurlinThrough, RoofLine, Segment
+
+APART = 60.0
+"""Between points on a sloping edge, mm: what stands in the way of texts is kept as rectangles."""
 
 PEN_OF_ROLE = {role: Pen(role.value) for role in Role}
 
@@ -25,25 +29,38 @@ def _member(member: Member) -> Drawing:
     return Fill(member.near, pen, member.key), stroke
 
 
-def opening(placed: PlacedOpening) -> Drawing:
+def opening(placed: PlacedOpening, line: RoofLine) -> Drawing:
     """The outline of a rough opening; filled as well where it cannot be built."""
-    outline = _outline(placed)
+    outline = drawn_outline(placed, line)
     pen = Pen.OPENING if placed.fit.fits else Pen.UNBUILDABLE
     drawing: list[Element] = [] if placed.fit.fits else [Fill(outline, pen, placed.key)]
     drawing.append(Stroke(outline, pen, placed.key, closed=True))
     return tuple(drawing)
 
 
-def edges(placed: PlacedOpening) -> tuple[Rect, ...]:
-    """The four edges of a rough opening, as rectangles without width."""
-    outline = _outline(placed)
-    return tuple(bounds(pair) for pair in pairwise((*outline, outline[0])))
+def edges(placed: PlacedOpening, line: RoofLine) -> tuple[Rect, ...]:
+    """The edges of a rough opening as rectangles; a sloping edge as many small ones."""
+    outline = drawn_outline(placed, line)
+    sides = pairwise((*outline, outline[0]))
+    return tuple(bounds(pair) for a, b in sides for pair in pairwise(_along(a, b)))
 
 
-def _outline(placed: PlacedOpening) -> tuple[XY, ...]:
-    stated = placed.opening
-    left, right = stated.left.mm, stated.left.mm + stated.width.mm
-    return _corners(left, stated.sill.mm, right, stated.head.mm)
+def covered(member: Member) -> tuple[Rect, ...]:
+    """The rectangles that a member takes up on face A; a raked header many small ones."""
+    if member.role is not Role.HEADER or member.near[0][1] == member.near[1][1]:
+        return ((member.left, member.bottom, member.right, member.top),)
+    a, b, c, d = member.near
+    under, over = _along(a, b), _along(d, c)
+    pieces = zip(pairwise(under), pairwise(over), strict=True)
+    return tuple(bounds((*low, *high)) for low, high in pieces)
+
+
+def _along(a: XY, b: XY) -> list[XY]:
+    """The ends of an edge, and points at most `APART` between them if it slopes."""
+    slopes = a[0] != b[0] and a[1] != b[1]
+    count = max(1, math.ceil(math.dist(a, b) / APART)) if slopes else 1
+    shares = [n / count for n in range(count)]
+    return [*((a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])) for s in shares), b]
 
 
 def box(placed: PlacedBox) -> Drawing:

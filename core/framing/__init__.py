@@ -6,11 +6,12 @@ from core.framing.board_edges import BoardEdge, board_edges
 from core.framing.boxes import PlacedBox, place_boxes
 from core.framing.cut_end import CutEnd, cut_ends
 from core.framing.cutting_order import cutting_order, saw_settings
-from core.framing.fit import Fit, fit, header_rise
+from core.framing.fit import Fit, fit
 from core.framing.fitted import Tried, reaches_plates
-from core.framing.frame import Frame, PlacedOpening, frame_wall
+from core.framing.frame import Frame, frame_wall
 from core.framing.given import Given
 from core.framing.header_build import header_depth, spacers, thickest_spacer
+from core.framing.heads import header_rise, rake_at
 from core.framing.keys import spoken
 from core.framing.labels import labels
 from core.framing.layout import layout_lefts, wanted_left
@@ -23,6 +24,7 @@ from core.framing.nailed import Nailed, Surroundings
 from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
 from core.framing.passing import Clash, Passed, pass_purlins
+from core.framing.placed import PlacedOpening
 from core.framing.plate_pieces import in_pieces
 from core.framing.plate_section import Edge, PlateSection
 from core.framing.rafters import Between, Crossing, OverPlate, Rafters, rafter_places
@@ -107,6 +109,7 @@ __all__ = [
     "printed",
     "rafter_marks",
     "rafter_places",
+    "rake_at",
     "reached",
     "reaches_plates",
     "rip_setting",

@@ -6,9 +6,10 @@ from itertools import pairwise
 import msgspec
 
 from core.framing import keys
+from core.framing.bending import height_on, topside, underside
+from core.framing.heads import Over
 from core.framing.layout import CLEAR
 from core.framing.member import Member, Role
-from core.framing.openings import Over
 from core.roof import RoofLine
 
 _STANDS = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE})
@@ -51,10 +52,26 @@ def timber_between(
     """Where timber stands or lies in the wall between two heights, as (left, right) in mm."""
     within = _STANDS | {Role.HEADER, Role.SILL, Role.BLOCKING, Role.BACKING}
     return tuple(
-        (m.left, m.right)
+        _between(m, bottom, top)
         for m in members
         if m.role in within and m.bottom < top - CLEAR and m.top > bottom + CLEAR
     )
+
+
+def _between(member: Member, bottom: float, top: float) -> tuple[float, float]:
+    """The left and the right edge, mm, of what of a member is between two heights.
+
+    Only a raked header slopes so much that it is not there over its whole length.
+    """
+    if member.role is not Role.HEADER:
+        return member.left, member.right
+    (left, low), (_, high) = underside(member)
+    slope = (high - low) / (member.right - left)
+    if abs(slope) < CLEAR:
+        return member.left, member.right
+    rise = topside(member)[0][1] - low
+    places = sorted(left + (y - low) / slope for y in (bottom - rise, top))
+    return max(member.left, places[0]), min(member.right, places[1])
 
 
 def _over_floor(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
@@ -79,15 +96,17 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
     studs = (m for m in members if m.role in _STANDS and not keys.is_over(m.key))
     standing = sorted(studs, key=lambda m: m.left)
     for header in tops.values():
+        course = topside(header)
         beside = [
             m
             for m in standing
             if m.left <= header.right + CLEAR
             and m.right >= header.left - CLEAR
-            and m.top > header.top + CLEAR
+            and m.near[-1][1] > height_on(course, max(m.left, header.left)) + CLEAR
         ]
         for a, b in pairwise(beside):
-            bay = _to_plates(_path(a), (a.right, b.left), header.top, header.top - sole, over)
+            foot = max(height_on(course, x) for x in (a.right, b.left))
+            bay = _to_plates(_path(a), (a.right, b.left), foot, foot - sole, over)
             bay = _up_to(bay, (a, b))
             if bay.high > bay.foot + CLEAR:
                 yield bay
@@ -95,7 +114,7 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
 
 def _on_floor(member: Member) -> bool:
     """Whether a member stands in the wall's own bays, not over a header or a purlin."""
-    stands = member.role in _STANDS and "/above/" not in member.key
+    stands = member.role in _STANDS and not keys.on_header(member.key)
     return stands and not keys.is_over(member.key)
 
 

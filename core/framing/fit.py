@@ -1,10 +1,13 @@
 """Where an opening fits: under the plates, between the end studs, clear of other openings."""
 
+from collections.abc import Iterator
+
 import msgspec
 
+from core.framing.heads import Over, header_rise, plumb_rise, straight
 from core.framing.layout import CLEAR
 from core.framing.sharing import Range, beside_another, beside_ends
-from core.model import Header, HeaderKind, Opening, Wall
+from core.model import Opening, Wall
 from core.roof import RoofLine, Segment
 
 
@@ -20,24 +23,13 @@ class Fit(msgspec.Struct, frozen=True):
         return min(places, key=lambda place: abs(place - left), default=None)
 
 
-def header_rise(header: Header) -> float:
-    """The height a header takes up above the rough opening, mm."""
-    if header.kind is HeaderKind.NONE:
-        return 0.0
-    if header.kind is HeaderKind.ON_EDGE:
-        return header.timber.width.mm
-    return header.timber.thickness.mm * header.plies
-
-
 def framed_width(wall: Wall, opening: Opening) -> Range:
     """The outer faces of an opening's king studs, mm, with one trimmer and one king a side."""
     beside = 2 * wall.stud.thickness.mm
     return opening.left.mm - beside, opening.left.mm + opening.width.mm + beside
 
 
-def fit(
-    wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine], others: tuple[Opening, ...]
-) -> Fit:
+def fit(wall: Wall, opening: Opening, over: Over, others: tuple[Opening, ...]) -> Fit:
     """Where `opening` fits in `wall` under the plates' undersides `over` (face A and far face).
 
     The header, one trimmer longer than the opening on each side, has to pass under the plates
@@ -53,16 +45,33 @@ def fit(
     return Fit(fits, ranges)
 
 
-def under_plates(
-    wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine]
-) -> tuple[Range, ...]:
-    """The ranges of its left edge, mm, where an opening with its header passes under the plates."""
+def under_plates(wall: Wall, opening: Opening, over: Over) -> tuple[Range, ...]:
+    """The ranges of its left edge, mm, where an opening with its header passes under the plates.
+
+    A raked head does under one straight slope, its trimmers with it.
+    """
+    if opening.is_raked:
+        return tuple(_raked(wall, opening, over))
     need = opening.head.mm + header_rise(opening.header)
     bearing = wall.stud.thickness.mm
     near, far = (_high_enough(line, need) for line in over)
     stretches = [(max(a, c), min(b, d)) for a, b in near for c, d in far if max(a, c) <= min(b, d)]
     lefts = [(a + bearing, b - bearing - opening.width.mm) for a, b in stretches]
     return tuple((a, b) for a, b in lefts if a <= b + CLEAR)
+
+
+def _raked(wall: Wall, opening: Opening, over: Over) -> Iterator[Range]:
+    """Under one slope after the other: header and plates are parallel, so one place tells all."""
+    bearing, width = wall.stud.thickness.mm, opening.width.mm
+    for slope in straight(over):
+        need = opening.head.mm + plumb_rise(opening.header, slope.along)
+        high_enough = _stretch(slope, need)
+        if high_enough is not None:
+            # The head's stated height is at its lower side: its left one where the slope rises.
+            low, high = (x - (width if slope.along < 0 else 0.0) for x in high_enough)
+            low, high = max(low, slope.left + bearing), min(high, slope.right - bearing - width)
+            if low <= high + CLEAR:
+                yield low, high
 
 
 def _high_enough(line: RoofLine, need: float) -> tuple[Range, ...]:

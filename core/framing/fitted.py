@@ -94,7 +94,7 @@ def reaches_plates(member: Member) -> bool:
     if member.stops:
         return False
     if member.role is Role.CRIPPLE:
-        return "/above/" in member.key
+        return keys.on_header(member.key)
     return member.role in (Role.STUD, Role.KING)
 
 

@@ -7,34 +7,28 @@ import msgspec
 from core.framing import keys
 from core.framing.cut_short import stopped
 from core.framing.doubles import doubles
-from core.framing.fit import Fit, fit
+from core.framing.fit import fit
 from core.framing.fitted import Tried, fitted, one_cut
 from core.framing.ground import foot
+from core.framing.heads import Over, rake_at
 from core.framing.layout import CLEAR, Place, end_lefts, stud_places
 from core.framing.leaning import Lean, against, leaning_stud, leans_of, reached
 from core.framing.member import Member, Role
 from core.framing.nailed import Nailed, Surroundings, nailed_in, slipped, studs_at_meetings
 from core.framing.near import at_kings, end_spans
-from core.framing.openings import Framed, Over, cripples, doorways, framed
+from core.framing.openings import Framed, cripples, doorways, framed
 from core.framing.openings import around as timber_around
+from core.framing.placed import PlacedOpening
 from core.framing.plate_section import PlateSection, plate_sections
 from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_plates
 from core.framing.sharing import without_shared
 from core.framing.soles import sole_plates
 from core.framing.sticks import standing
 from core.kept import Kept
-from core.model import EndStud, Opening, PlateRules, Wall
+from core.model import EndStud, PlateRules, Wall
 from core.roof import RoofLine
 
 _ALONE = Surroundings()
-
-
-class PlacedOpening(msgspec.Struct, frozen=True):
-    """An opening with its key and where it fits; one that does not fit is not framed."""
-
-    key: str
-    opening: Opening
-    fit: Fit
 
 
 class Frame(msgspec.Struct, frozen=True):
@@ -90,9 +84,9 @@ def frame_wall(
     near, far = reached(near, leans), reached(far, leans)
     over = (plates_underside(wall, near, rules), plates_underside(wall, far, rules))
     openings = _placed(wall, over)
-    extents = tuple(framed(wall, p.opening) for p in openings if p.fit.fits)
+    extents = tuple(framed(wall, p) for p in openings if p.fit.fits)
     ends, low_ends = _ends(wall, over, leans, kept)
-    whole = [m for f in extents for m in timber_around(wall, f.opening, over, kept)]
+    whole = [m for f in extents for m in timber_around(wall, f, over, kept)]
     fixed = without_shared(ends, whole)
     studs, no_room, low = _studs(wall, over, extents, kept)
     spans = tuple((f.left, f.right) for f in extents)
@@ -130,7 +124,9 @@ def _placed(wall: Wall, over: Over) -> tuple[PlacedOpening, ...]:
     for opening in wall.openings:
         before = tuple(p.opening for p in placed if p.fit.fits)
         key = keys.opening(wall.letter, opening.id)
-        placed.append(PlacedOpening(key, opening, fit(wall, opening, over, before)))
+        found = fit(wall, opening, over, before)
+        rake = rake_at(opening, wall.stud.thickness.mm, over)
+        placed.append(PlacedOpening(key, opening, found, rake or 0.0))
     return tuple(placed)
 
 

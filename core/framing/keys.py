@@ -167,6 +167,15 @@ def cripple(letter: str, opening_id: str, where: str, cause: str) -> str:
     return f"{letter}/{opening_id}/{where}/{cause}"
 
 
+def on_header(key: str) -> bool:
+    """Whether a key is that of a cripple on a header, whatever its opening is called.
+
+    >>> on_header("B/door-1/above/4"), on_header("B/above/below/4")
+    (True, False)
+    """
+    return key.split("/")[2:3] == ["above"]
+
+
 def block(letter: str, row: str, bay: str) -> str:
     """The key of a block: the row it belongs to, and the upright to the left of its bay.
 

@@ -72,7 +72,7 @@ def marks(wall: Wall, frame: Frame, line_edge: LineEdge, letters: Letters) -> tu
             edge = _uphill(member) if line_edge is LineEdge.UPHILL else None
             made += _sole_marks(wall, lying, member, letter, edge)
             made += _top_marks(wall, lying, member, letter, edge)
-            made += _header_marks(wall, lying, member, letter)
+            made += _header_marks(wall, lying, member, letter, edge)
     order = {key: n for n, key in enumerate(lying.in_order)}
     return tuple(sorted(made, key=lambda m: (order[m.plate], m.along)))
 
@@ -141,17 +141,25 @@ def _top_marks(
     return [Mark(member.key, plate.key, letter, origin, edge, along_sole, along_top, x)]
 
 
-def _header_marks(wall: Wall, lying: _Lying, member: Member, letter: str) -> list[Mark]:
-    """A cripple's mark on the header it stands on, from the header's end where layout starts."""
+def _header_marks(
+    wall: Wall, lying: _Lying, member: Member, letter: str, uphill: Side | None
+) -> list[Mark]:
+    """A cripple's mark on the header it stands on.
+
+    It runs along the header from the end where layout starts, along a raked one from the low end.
+    """
     if member.role not in (Role.CRIPPLE, Role.BLOCK):
         return []
-    for header in lying.headers:
-        under = abs(header.top - member.bottom) < 1e-6
-        if under and header.left <= member.left + 1e-6 and member.right <= header.right + 1e-6:
-            edge = wall.layout.start
-            x = _edge_x(member, edge)
-            along = x - header.left if edge is Side.LEFT else header.right - x
-            return [Mark(member.key, header.key, letter, edge, edge, along, along, x)]
+    for header in (m for m in lying.headers if _stands_on(member, m)):
+        course = topside(header)
+        origin = _origin(wall, course)
+        edge = (uphill if _slopes(course) else None) or origin
+        x = _edge_x(member, edge)
+        along_sole, along_top = x - header.left, length_along(course, x)
+        if origin is Side.RIGHT:
+            along_sole = header.right - x
+            along_top = length_along(course, header.right) - along_top
+        return [Mark(member.key, header.key, letter, origin, edge, along_sole, along_top, x)]
     return []
 
 
@@ -167,21 +175,26 @@ def _uphill(member: Member) -> Side | None:
 
 def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
     """The end the tape hooks on: the low end of a slope, else where layout starts."""
-    (x0, y0), (x1, y1) = course[0], course[-1]
-    if abs(y1 - y0) < LEVEL * (x1 - x0):
+    if not _slopes(course):
         return wall.layout.start
-    return Side.LEFT if y1 > y0 else Side.RIGHT
+    return Side.LEFT if course[-1][1] > course[0][1] else Side.RIGHT
 
 
-def _stands_on(member: Member, sole: Member) -> bool:
-    """Whether a member's foot is on this sole plate, or on this piece of it."""
+def _slopes(course: tuple[XY, ...]) -> bool:
+    """Whether a plate or a header slopes from end to end."""
+    (x0, y0), (x1, y1) = course[0], course[-1]
+    return abs(y1 - y0) >= LEVEL * (x1 - x0)
+
+
+def _stands_on(member: Member, lying: Member) -> bool:
+    """Whether a member's foot is on this sole plate, or on this piece of it, or on this header."""
     x, y = member.near[0]
     left, right = (_foot_x(member, side) for side in (Side.LEFT, Side.RIGHT))
     if member.lean:
-        left, right = max(left, sole.left), min(right, sole.right)
-    if y > sole.top + 1e-6 or sole.left - 1e-6 > left or right > sole.right + 1e-6:
+        left, right = max(left, lying.left), min(right, lying.right)
+    if y > lying.top + 1e-6 or lying.left - 1e-6 > left or right > lying.right + 1e-6:
         return False
-    return abs(y - height_on(topside(sole), x)) < 1e-6
+    return abs(y - height_on(topside(lying), x)) < 1e-6
 
 
 def _touched(member: Member, line: RoofLine, start: Side) -> Segment | None:

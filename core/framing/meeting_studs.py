@@ -5,10 +5,10 @@ import msgspec
 from core.framing import keys
 from core.framing.cuts import stud_facet
 from core.framing.ground import foot
+from core.framing.heads import Over
 from core.framing.layout import CLEAR
 from core.framing.meeting import NAIL, Meeting, Span
 from core.framing.member import Member, Role
-from core.framing.openings import Over
 from core.framing.sticks import standing
 from core.model import MeetingKind, Side, Timber, Wall, WallFace
 from core.roof import RoofLine

@@ -5,10 +5,10 @@ import msgspec
 from core.framing.backing import Unbacked, fixture_backing, meeting_backing, unbacked
 from core.framing.bays import Bay, bays
 from core.framing.blocking import blocking, highest_row
+from core.framing.heads import Over
 from core.framing.meeting import Meeting
 from core.framing.meeting_studs import meeting_studs
 from core.framing.member import Member
-from core.framing.openings import Over
 from core.framing.rafters import OverPlate, Rafters, between_rafters, over_plate
 from core.model import Wall
 from core.roof import PurlinThrough, RoofLine

@@ -1,14 +1,18 @@
 """The timber around an opening: kings, trimmers, header, sill, and the cripples of the layout."""
 
+import math
+
 import msgspec
 
 from core.framing import keys
-from core.framing.fit import framed_width, header_rise
+from core.framing.fit import framed_width
 from core.framing.ground import foot, foot_height
 from core.framing.header_build import spacers
+from core.framing.heads import Over, head_line, plumb_rise
 from core.framing.layout import CLEAR, Place
 from core.framing.member import Member, Role
-from core.framing.sticks import flat_line, lying, standing
+from core.framing.placed import PlacedOpening
+from core.framing.sticks import flat_line, lying, raking, standing
 from core.kept import Kept
 from core.model import Header, HeaderKind, Opening, Side, Wall
 from core.roof import RoofLine
@@ -16,29 +20,33 @@ from core.roof import RoofLine
 SHORTEST = 6.0
 """The shortest block that can be cut and fixed at all, mm; common practice, no source."""
 
-Over = tuple[RoofLine, RoofLine]
-"""The undersides of the plates over face A and over the far face."""
-
 
 class Framed(msgspec.Struct, frozen=True):
-    """An opening that fits: its outer edges and the heights its cripples stand between, mm."""
+    """An opening that fits: its outer edges, its head, and what its cripples stand between; mm.
+
+    `rake` is the slope of its head, and `header_top` the line over its header, if it has one.
+    """
 
     opening: Opening
     left: float
     right: float
-    header_top: float | None
+    rake: float
+    header_top: RoofLine | None
     sill_bottom: float | None
 
 
-def framed(wall: Wall, opening: Opening) -> Framed:
+def framed(wall: Wall, placed: PlacedOpening) -> Framed:
     """The extent of an opening's framing, kings included."""
+    opening, rake = placed.opening, placed.rake
     left, right = framed_width(wall, opening)
     has_header = opening.header.kind is not HeaderKind.NONE
+    rise = plumb_rise(opening.header, rake)
     return Framed(
         opening,
         left,
         right,
-        opening.head.mm + header_rise(opening.header) if has_header else None,
+        rake,
+        head_line(opening, rake, wall.run, rise) if has_header else None,
         opening.sill.mm - wall.stud.thickness.mm if _has_sill(wall, opening) else None,
     )
 
@@ -49,10 +57,10 @@ def doorways(frames: tuple[Framed, ...]) -> tuple[tuple[float, float], ...]:
     return tuple((o.left.mm, o.left.mm + o.width.mm) for o in stated)
 
 
-def around(wall: Wall, opening: Opening, over: Over, kept: Kept) -> tuple[Member, ...]:
+def around(wall: Wall, frame: Framed, over: Over, kept: Kept) -> tuple[Member, ...]:
     """Kings, trimmers, header and sill of an opening that fits, from left to right."""
-    sides = [_side(wall, opening, side, over, kept) for side in (Side.LEFT, Side.RIGHT)]
-    return (*sides[0], *_header(wall, opening), *_sill(wall, opening), *sides[1])
+    sides = [_side(wall, frame, side, over, kept) for side in (Side.LEFT, Side.RIGHT)]
+    return (*sides[0], *_header(wall, frame), *_sill(wall, frame.opening), *sides[1])
 
 
 def cripples(wall: Wall, frame: Framed, place: Place, over: Over, kept: Kept) -> tuple[Member, ...]:
@@ -69,7 +77,7 @@ def cripples(wall: Wall, frame: Framed, place: Place, over: Over, kept: Kept) ->
         place.left, thickness, frame.left + thickness, frame.right - thickness
     ):
         key = keys.cripple(wall.letter, opening.id, "above", place.cause)
-        on = frame.header_top
+        on = (frame.header_top, frame.header_top)
         made.append(kept.of(standing, key, Role.CRIPPLE, wall.stud, place.left, on, over))
     right = opening.left.mm + opening.width.mm
     if frame.sill_bottom is not None and _within(place.left, thickness, opening.left.mm, right):
@@ -91,13 +99,13 @@ def _within(left: float, thickness: float, low: float, high: float) -> bool:
     return left >= low - CLEAR and left + thickness <= high + CLEAR
 
 
-def _side(wall: Wall, opening: Opening, side: Side, over: Over, kept: Kept) -> tuple[Member, ...]:
+def _side(wall: Wall, frame: Framed, side: Side, over: Over, kept: Kept) -> tuple[Member, ...]:
     """The king and the trimmer of one side, the outer one first on the left, last on the right."""
-    thickness, on = wall.stud.thickness.mm, foot(wall)
+    thickness, on, opening = wall.stud.thickness.mm, foot(wall), frame.opening
     edge = opening.left.mm if side is Side.LEFT else opening.left.mm + opening.width.mm
     outward = -1 if side is Side.LEFT else 1
     trimmer_left = edge - thickness if side is Side.LEFT else edge
-    head = flat_line(opening.head.mm, wall.run)
+    head = head_line(opening, frame.rake, wall.run)
     king_key = keys.beside(wall.letter, opening.id, "king", side)
     trimmer_key = keys.beside(wall.letter, opening.id, "trimmer", side)
     king_left = trimmer_left + outward * thickness
@@ -109,20 +117,21 @@ def _side(wall: Wall, opening: Opening, side: Side, over: Over, kept: Kept) -> t
     return tuple(member for member in pair if member is not None)
 
 
-def _header(wall: Wall, opening: Opening) -> tuple[Member, ...]:
+def _header(wall: Wall, frame: Framed) -> tuple[Member, ...]:
     """The header: flat plies lie on each other; plies on edge are one member that counts them."""
-    header, thickness = opening.header, wall.stud.thickness.mm
+    opening, header, thickness = frame.opening, frame.opening.header, wall.stud.thickness.mm
     if header.kind is HeaderKind.NONE:
         return ()
     left = opening.left.mm - thickness
     right = opening.left.mm + opening.width.mm + thickness
     flat = header.kind is HeaderKind.FLAT
     rise = header.timber.thickness.mm if flat else header.timber.width.mm
+    (under,) = head_line(opening, frame.rake, wall.run).segments
     made = []
     for layer in range(header.plies if flat else 1):
         key = keys.across(wall.letter, opening.id, "header", layer)
-        bottom = opening.head.mm + layer * rise
-        ply = lying(key, Role.HEADER, header.timber, left, right, bottom, rise)
+        line = under.raised(layer * rise * math.hypot(1.0, frame.rake))
+        ply = raking(key, Role.HEADER, header.timber, left, right, line, rise)
         made.append(ply if flat else _built_up(ply, header))
     return tuple(made)
 

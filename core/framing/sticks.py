@@ -1,9 +1,12 @@
 """Making members: timber that stands under a line, and timber that lies level."""
 
+import math
 from itertools import pairwise
 
+import msgspec
+
 from core.framing.cuts import foot_facet, top_facets
-from core.framing.member import SQUARE, XY, Member, Role
+from core.framing.member import SQUARE, SQUARE_WITHIN, XY, Facet, Member, Role
 from core.model import Timber
 from core.roof import RoofLine, Segment
 
@@ -82,6 +85,38 @@ def lying(
         overall=length,
         first_cut=SQUARE,
         last_cut=SQUARE,
+    )
+
+
+def raking(
+    key: str, role: Role, timber: Timber, left: float, right: float, under: Segment, rise: float
+) -> Member:
+    """A member that lies along a slope from `left` to `right`, cut plumb at both ends.
+
+    `under` is the line of its underside, and `rise` its height square to that, as in `lying`. One
+    that lies flat has its ends bevelled, one on edge has them mitred.
+    """
+    level = lying(key, role, timber, left, right, under.at(left), rise)
+    if under.along == 0.0:
+        return level
+    secant = math.hypot(1.0, under.along)
+    feet = (left, under.at(left)), (right, under.at(right))
+    outline = (*feet, *((x, y + rise * secant) for x, y in reversed(feet)))
+    length, angle = (right - left) * secant, math.atan(under.along)
+    flat = rise < timber.width.mm
+    up = "top" if angle > 0 else "underside"
+    bevelled = Facet(angle, 0.0, "any" if abs(angle) < SQUARE_WITHIN else up)
+    cut = (bevelled if flat else Facet(0.0, angle, "any"),)
+    return msgspec.structs.replace(
+        level,
+        near=outline,
+        far=outline,
+        edges=(length, length, length, length),
+        long_point=length,
+        short_point=length,
+        overall=length + rise * abs(under.along),
+        first_cut=cut,
+        last_cut=cut,
     )
 
 

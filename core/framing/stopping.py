@@ -2,7 +2,8 @@
 
 import enum
 
-from core.framing.fit import header_rise, under_plates
+from core.framing.fit import under_plates
+from core.framing.heads import highest_head
 from core.framing.layout import CLEAR
 from core.framing.sharing import beside_another, beside_ends
 from core.model import Opening, Wall
@@ -41,10 +42,8 @@ def opening_stop(
 
 def highest_sill(wall: Wall, opening: Opening, over: tuple[RoofLine, RoofLine]) -> float:
     """The highest sill, mm, with which an opening of its height passes under the plates."""
-    bearing = wall.stud.thickness.mm
-    left, right = opening.left.mm - bearing, opening.left.mm + opening.width.mm + bearing
-    under = min(line.lowest(left, right) for line in over)
-    return under - header_rise(opening.header) - (opening.head.mm - opening.sill.mm)
+    tall = opening.head.mm - opening.sill.mm
+    return highest_head(opening, wall.stud.thickness.mm, over) - tall
 
 
 def _within(ranges: tuple[tuple[float, float], ...], left: float) -> bool:

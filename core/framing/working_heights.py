@@ -6,16 +6,16 @@ from itertools import pairwise
 import msgspec
 
 from core.framing import keys
-from core.framing.fit import header_rise
 from core.framing.fitted import crown, reaches_plates
 from core.framing.given import Given
 from core.framing.ground import foot as standing_on
+from core.framing.heads import plumb_rise
 from core.framing.member import XY, Member, Role
 from core.framing.nailed import slipped
 from core.framing.notching import before_notches
+from core.framing.placed import PlacedOpening
 from core.framing.plates import nailed_under
 from core.framing.working import Term, degrees
-from core.model import Opening
 from core.roof import RoofLine, Segment, floor_line
 from core.wording import Message, Mm, message
 
@@ -50,10 +50,10 @@ def top_terms(given: Given, stick: Member, place: Place) -> tuple[Term, ...]:
     y = height_at(top_and_foot(stick, place.face)[0], place.x)
     if stick.stops:
         terms = _under_purlin(given, stick, y)
-    elif reaches_plates(stick) or (stick.role is Role.BLOCK and "/above/" in stick.key):
+    elif reaches_plates(stick) or (stick.role is Role.BLOCK and keys.on_header(stick.key)):
         terms = _under_plates(given, stick, place, y)
     else:
-        terms = _under_opening(given, stick)
+        terms = _under_opening(given, stick, place.x)
     return _that_add_up(terms, y, message("working.top"))
 
 
@@ -65,10 +65,13 @@ def foot_terms(given: Given, stick: Member, place: Place) -> tuple[Term, ...]:
         terms = _over_purlin(given, stick)
     elif given.foot is not None:
         terms = _on_rafters(given, stick, place)
-    elif opening is not None and "/above/" in stick.key:
+    elif opening is not None and keys.on_header(stick.key):
+        head, rise = _head(opening, place.x)
+        header = Term(message("working.header"), -plumb_rise(opening.opening.header, opening.rake))
         terms = [
-            Term(message("working.head"), -opening.head.mm),
-            Term(message("working.header"), -header_rise(opening.header)),
+            msgspec.structs.replace(head, value=-head.value),
+            msgspec.structs.replace(rise, value=-rise.value),
+            header,
         ]
     else:
         terms = _on_sole(given, place, y)
@@ -119,21 +122,29 @@ def _that_add_up(terms: list[Term], whole: float, name: Message) -> tuple[Term, 
     return tuple(term for term in terms if abs(term.value) > NEXT_TO_NOTHING)
 
 
-def _opening_of(given: Given, stick: Member) -> Opening | None:
+def _opening_of(given: Given, stick: Member) -> PlacedOpening | None:
     """The opening whose framing a member is part of."""
     cause = stick.key.split("/")[1]
-    return next((o for o in given.wall.openings if o.id == cause), None)
+    return next((p for p in given.frame.openings if p.opening.id == cause), None)
 
 
-def _under_opening(given: Given, stick: Member) -> list[Term]:
+def _head(placed: PlacedOpening, x: float) -> tuple[Term, Term]:
+    """The height of an opening's head where it is stated, and what a raked one rises up to x."""
+    low = placed.left if placed.rake > 0 else placed.right
+    head = Term(message("working.head"), placed.opening.head.mm)
+    slope = degrees(math.atan(abs(placed.rake)))
+    return head, Term(message("working.rake", slope=slope), placed.rake * (x - low))
+
+
+def _under_opening(given: Given, stick: Member, x: float) -> list[Term]:
     """What a trimmer or a cripple under a sill reaches."""
-    opening = _opening_of(given, stick)
-    if opening is None:
+    placed = _opening_of(given, stick)
+    if placed is None:
         return []
     if stick.role is Role.TRIMMER:
-        return [Term(message("working.head"), opening.head.mm)]
+        return [*_head(placed, x)]
     return [
-        Term(message("working.sill"), opening.sill.mm),
+        Term(message("working.sill"), placed.opening.sill.mm),
         Term(message("working.sill-timber"), -given.wall.stud.thickness.mm),
     ]
 

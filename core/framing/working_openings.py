@@ -4,10 +4,10 @@ import math
 from collections.abc import Iterator
 
 from core.framing.boxes import PlacedBox, box_bottom
-from core.framing.fit import header_rise
-from core.framing.frame import PlacedOpening
 from core.framing.given import Given
+from core.framing.heads import plumb_rise
 from core.framing.near import end_spans
+from core.framing.placed import PlacedOpening
 from core.framing.working import Term, Working
 from core.model import BoxHeight, Opening, Side
 from core.wording import Mm, message
@@ -114,14 +114,16 @@ def _limits(given: Given, opening: Opening) -> Iterator[Terms]:
     for line in (given.frame.near, given.frame.far):
         for segment in line.segments:
             places = [(segment.left, "working.roof-ends"), (segment.right, "working.roof-ends")]
+            rake = segment.along if opening.is_raked else 0.0
+            need = opening.head.mm + plumb_rise(opening.header, rake)
             if abs(segment.along) > 1e-12:
-                need = opening.head.mm + header_rise(opening.header)
                 places.append(((need - segment.height) / segment.along, "working.roof-meets"))
             for x, name in places:
-                need_high = Mm(opening.head.mm + header_rise(opening.header))
-                at = Term(message(name, need=need_high), x)
+                at = Term(message(name, need=Mm(need)), x)
                 yield at, Term(trimmer, thick)
                 yield at, Term(trimmer, -thick), own
+                # A raked header is as far under the plates at its jamb as at its ends.
+                yield from ((at,), (at, own)) if opening.is_raked else ()
 
 
 def _beside(given: Given, other: Opening, own: Term) -> Iterator[Terms]:

@@ -93,6 +93,15 @@ class Header(msgspec.Struct, frozen=True):
     spacer: Length | None = None
 
 
+class HeadLie(enum.Enum):
+    """How the head of an opening lies; not stated, it is level.
+
+    RAKED: it follows the plates' slope over it, with the header under it and trimmers cut to it.
+    """
+
+    RAKED = "raked"
+
+
 class OpeningKind(enum.Enum):
     """What is put into the opening."""
 
@@ -108,6 +117,7 @@ class Opening(msgspec.Struct, frozen=True, cache_hash=True):
 
     `id` is unique in its wall (`door-1`) and is part of the key of every member around it. With a
     `leaf` width and height are the sums of leaf and allowances; `hung` tells how a leaf opens.
+    The height of a raked head is that at its lower side.
     """
 
     id: str
@@ -119,6 +129,12 @@ class Opening(msgspec.Struct, frozen=True, cache_hash=True):
     sill: Length = Length(0.0)
     leaf: Leaf | None = None
     hung: Hanging | None = None
+    head_lie: HeadLie | None = None
+
+    @property
+    def is_raked(self) -> bool:
+        """Whether its head is to follow the slope over it."""
+        return self.head_lie is HeadLie.RAKED
 
 
 class BoxHeight(enum.Enum):

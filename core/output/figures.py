@@ -257,6 +257,7 @@ def _openings(wall: Wall, placed: tuple[PlacedOpening, ...]) -> tuple[OpeningFig
 
 def _opening(wall: Wall, opening: Opening, placed: PlacedOpening | None) -> OpeningFigures:
     ranges = placed.fit.ranges if placed else ()
+    heads = placed.heads if placed else (opening.head.mm, opening.head.mm)
     return OpeningFigures(
         key=keys.opening(wall.letter, opening.id),
         id=opening.id,
@@ -264,6 +265,8 @@ def _opening(wall: Wall, opening: Opening, placed: PlacedOpening | None) -> Open
         left=_exact(opening.left.mm),
         width=_exact(opening.width.mm),
         head=_exact(opening.head.mm),
+        heads=(_exact(heads[0]), _exact(heads[1])),
+        rake=_exact(math.degrees(math.atan(placed.rake))) if placed else 0.0,
         sill=_exact(opening.sill.mm),
         leaf=_leaf(opening.leaf) if opening.leaf is not None else None,
         hinges=opening.hung.hinges if opening.hung is not None else None,

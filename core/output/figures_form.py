@@ -111,7 +111,16 @@ class OpeningFigures(_Part, frozen=True):
     kind: Annotated[OpeningKind, Meta(description="What is put into it.")]
     left: Annotated[float, Meta(description="x of its left edge, mm.")]
     width: Mm
-    head: Annotated[float, Meta(description="Height of its head above the subfloor, mm.")]
+    head: Annotated[
+        float,
+        Meta(description="Height of its head above the subfloor, mm; of a raked one at its lower."),
+    ]
+    heads: Annotated[
+        tuple[float, float], Meta(description="Its head's heights at the left and right edge, mm.")
+    ]
+    rake: Annotated[
+        float, Meta(description="Degrees its head rises from level; positive to the right.")
+    ]
     sill: Annotated[float, Meta(description="Height of its sill above the subfloor, mm.")]
     leaf: Annotated[
         LeafFigures | None, Meta(description="The leaf that its size is a sum of; null if none.")

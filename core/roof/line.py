@@ -30,6 +30,10 @@ class Segment(msgspec.Struct, frozen=True, cache_hash=True):
         """The height at x on this face, mm."""
         return self.height + self.along * x
 
+    def raised(self, by: float) -> "Segment":
+        """The same slope `by` mm higher."""
+        return msgspec.structs.replace(self, height=self.height + by)
+
     @property
     def secant(self) -> float:
         """One over the cosine of the plane's true slope: vertical over square thickness."""

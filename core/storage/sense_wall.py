@@ -28,8 +28,10 @@ from core.storage.sentences import Why, fault
 ID: Final = r"[a-z][a-z0-9-]*"
 """What the id of an opening, box or added stud matches as a whole."""
 
-RESERVED_IDS: Final = frozenset({"blocking", "end", "layout", "meets", "rafters", "sole", "top"})
-"""Words that a wall's own parts have in their keys."""
+RESERVED_IDS: Final = frozenset(
+    {"blocking", "double", "end", "layout", "meets", "over", "past", "rafters", "sole", "top"}
+)
+"""Words that a wall's own parts have in their keys: a piece of plate past a purlin, a double."""
 
 
 def wall_faults(wall: Wall, place: str) -> Iterator[Fault]:

@@ -133,6 +133,10 @@ def _refusal(project: Project, letter: str, before: Opening, after: Opening, fou
         return _fits(project, letter, msgspec.structs.replace(after, **changes))
 
     tape = project.habits.tape
+    lowest = after.sill.mm + tape.step_mm
+    if after.left == before.left and after.head_lie != before.head_lie and fits(head=_mm(lowest)):
+        most = _most(lowest, after.head.mm, tape.step_mm, lambda mm: fits(head=_mm(mm)))
+        return _too_much("edit.too-high-raked", after, letter, after.head, most)
     if after.left == before.left and after.head != before.head and fits(head=before.head):
         most = _most(before.head.mm, after.head.mm, tape.step_mm, lambda mm: fits(head=_mm(mm)))
         return _too_much("edit.too-high", after, letter, after.head, most)

@@ -6,7 +6,7 @@ import msgspec
 
 from core.framing import spoken, thickest_spacer
 from core.lengths import Length
-from core.model import HeaderKind, Opening, OpeningKind, Project
+from core.model import HeaderKind, HeadLie, Opening, OpeningKind, Project
 from core.wording import Wording, message
 from gui.desk import Desk
 from gui.edits import move_opening, set_opening
@@ -18,6 +18,10 @@ from gui.things import thing_of
 
 _KINDS = tuple((kind, f"kind.{kind.value.replace(' ', '-')}") for kind in OpeningKind)
 _HEADERS = tuple((kind, f"header.{kind.value.replace(' ', '-')}") for kind in HeaderKind)
+_HEADS: tuple[tuple[HeadLie | None, str], ...] = (
+    (None, "head.level"),
+    *((lie, f"head.{lie.value}") for lie in HeadLie),
+)
 _PLIES = tuple((count, f"count.{count}") for count in (1, 2, 3, 4))
 
 
@@ -60,6 +64,13 @@ class OpeningForm(Form):
             "field.head", lambda: self.opening.head, lambda length: self._set(head=length)
         )
         self.row("field.head", self.head)
+        self.head_lie = self.choice(
+            "field.head-lie",
+            _HEADS,
+            lambda: self.opening.head_lie,
+            lambda lie: self._set(head_lie=lie),
+        )
+        self.row("field.head-lie", self.head_lie)
         self.sill = self.length(
             "field.sill", lambda: self.opening.sill, lambda length: self._set(sill=length)
         )

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from core.checks import zone_rect
 from core.framing import PlacedOpening
 from core.job import WallResult
-from core.model import Fixture, Opening
+from core.model import Fixture
 from gui.sketcher.camera import XY
 from gui.things import Kind, thing_of
 
@@ -22,7 +22,7 @@ def hit(result: WallResult, point: XY, reach: float) -> str | None:
     merely near, and of that the nearest.
     """
     boxes = [(p.key, rectangle(p.left, p.bottom, p.right, p.top)) for p in result.boxes]
-    openings = [(p.key, opening_outline(p.opening)) for p in _openings(result)]
+    openings = [(p.key, p.outline) for p in _openings(result)]
     timber = _timber(result)
     for things in (boxes, openings, timber):
         found = _nearest(things, point, 0.0)
@@ -42,7 +42,7 @@ def outline(result: WallResult, key: str) -> Outline | None:
             return rectangle(box.left, box.bottom, box.right, box.top)
     for placed in _openings(result):
         if placed.key == key:
-            return opening_outline(placed.opening)
+            return placed.outline
     for fixture in result.wall.fixtures:
         if f"{result.wall.letter}/{fixture.id}" == key:
             return fixture_outline(fixture)
@@ -72,12 +72,6 @@ def kin(result: WallResult, key: str) -> tuple[str, ...]:
 def rectangle(left: float, bottom: float, right: float, top: float) -> Outline:
     """The corners of an upright rectangle, from the lower left one counter-clockwise."""
     return (left, bottom), (right, bottom), (right, top), (left, top)
-
-
-def opening_outline(opening: Opening) -> Outline:
-    """The corners of the rough opening."""
-    left, right = opening.left.mm, opening.left.mm + opening.width.mm
-    return rectangle(left, opening.sill.mm, right, opening.head.mm)
 
 
 def fixture_outline(fixture: Fixture) -> Outline:

@@ -12,7 +12,7 @@ from core.framing import Member, keys
 from core.framing.layout import CLEAR
 from core.framing.moving import UPRIGHT
 from gui.sketcher.camera import XY
-from gui.sketcher.hit import bounds, opening_outline, outline
+from gui.sketcher.hit import bounds, outline
 from gui.sketcher.pulls import Hold
 from gui.things import Kind
 
@@ -130,9 +130,7 @@ def _beside(hold: Hold) -> list[_Box]:
     if hold.thing.kind in (Kind.STUD, Kind.CRIPPLE):
         own = (hold.key, keys.double(hold.key))
         return [_rect(m) for m in frame.members if m.role in UPRIGHT and m.key not in own]
-    found = [
-        bounds(opening_outline(p.opening)) for p in frame.openings if p.opening.id != hold.thing.id
-    ]
+    found = [bounds(p.outline) for p in frame.openings if p.opening.id != hold.thing.id]
     if hold.thing.kind is Kind.BOX:
         found += [
             (b.left, b.bottom, b.right, b.top) for b in result.boxes if b.box.id != hold.thing.id

@@ -122,6 +122,9 @@ def _handles(painter: QPainter, on: Chalk, key: str) -> None:
     corners = [on.camera.to_screen(p) for p in shape]
     xs, ys = [x for x, _ in corners], [y for _, y in corners]
     left, right, top, bottom = min(xs), max(xs), min(ys), max(ys)
+    if thing.kind is Kind.OPENING:
+        # Under the lower side of a raked head.
+        top = max(y for _, y in corners[2:])
     off = -_OFF - _ARROW if thing.kind is Kind.OPENING else _OFF
     down = (bottom - top) / 2 if thing.kind is Kind.BOX else min((bottom - top) * 0.3, _HIGH)
     painter.setPen(Qt.PenStyle.NoPen)

@@ -28,6 +28,7 @@ from core.model import (
     Hanging,
     Header,
     HeaderKind,
+    HeadLie,
     Joint,
     Layout,
     Leaf,
@@ -299,6 +300,7 @@ def _openings(draw: st.DrawFn, run: float, system: System) -> tuple[Opening, ...
                 sill=sill,
                 leaf=draw(st.none() | _leaves(width, head.mm - sill.mm, system)),
                 hung=draw(st.none() | _HANGINGS),
+                head_lie=draw(st.none() | st.just(HeadLie.RAKED)),
             )
         )
     return tuple(openings)

@@ -14,6 +14,7 @@ from core.model import (
     AddedStud,
     DoubledStud,
     HeaderKind,
+    HeadLie,
     Layout,
     MovedStud,
     Near,
@@ -112,7 +113,9 @@ def openings(draw: st.DrawFn, wall: Wall, number: int) -> Opening:
     header = UK.header(draw(st.sampled_from(HeaderKind)), plies=draw(st.integers(1, 2)))
     head = sill + draw(st.integers(300, 1500))
     left, width = float(draw(st.integers(0, int(wall.run)))), float(draw(st.integers(200, 1500)))
-    return UK.opening(f"opening-{number}", left, width, head, sill=sill, header=header)
+    opening = UK.opening(f"opening-{number}", left, width, head, sill=sill, header=header)
+    lie = draw(st.sampled_from([None, None, HeadLie.RAKED]))
+    return msgspec.structs.replace(opening, head_lie=lie)
 
 
 @st.composite

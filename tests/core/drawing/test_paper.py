@@ -34,9 +34,7 @@ def test_the_usual_paper() -> None:
 
 
 INCH_SCALES = {
-    # Paper inches to the foot and the ratio, as an architect's scale is read:
-    # slidegur.com/doc/2451/architectural-scales---notes-and-explanations, the last from
-    # sites.google.com/view/faidtech/standards/scale.
+    # A foot is 12 inches: 12 / 8 = 1 1/2, 12 / 12 = 1, 12 / 16 = 3/4, 12 / 24 = 1/2, ...
     '1 1/2" = 1\'-0"': 8,
     '1" = 1\'-0"': 12,
     '3/4" = 1\'-0"': 16,
@@ -49,12 +47,7 @@ INCH_SCALES = {
     '1/16" = 1\'-0"': 192,
 }
 
-METRIC_SCALES = {
-    # Engraved on triangular scales: the page on special instruments used in architectural design
-    # of sites.google.com/csucc.edu.ph/adtech, which counts 1:10 among the tens of 1:100.
-    f"1:{n}": n
-    for n in (10, 20, 25, 50, 75, 100, 125, 200)
-}
+METRIC_SCALES = {f"1:{n}": n for n in (10, 20, 25, 50, 75, 100, 125, 200)}
 
 
 @pytest.mark.parametrize(

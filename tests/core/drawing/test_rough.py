@@ -2,6 +2,7 @@
 
 import math
 
+import msgspec
 import pytest
 
 from core.drawing import Pen, Text, View
@@ -11,7 +12,7 @@ from core.drawing.rough import BOTH, LABEL, LINE, opening_texts
 from core.drawing.typeface import text_width
 from core.framing import Frame
 from core.lengths import System, Tape
-from core.model import Opening
+from core.model import HeadLie, Opening
 from core.wording import Wording
 from walls import UK, US, at_degrees, frame_of, in_12
 
@@ -178,3 +179,20 @@ def test_other_texts_keep_off_the_figures() -> None:
     assert ground.free((1419 + half + 51, size.at[1], 1419 + half + 60, size.at[1] + 10))
     assert not ground.free((1419 - 100, size.at[1] - 60, 1419 + 100, size.at[1] - 17))
     assert ground.free((1419 - 100, size.at[1] - 60, 1419 + 100, size.at[1] - 18))
+
+
+def test_a_raked_head_has_two_heights() -> None:
+    """Under 45 degrees, 800 along are 800 up. A window tells both heights over the floor too."""
+    room = UK.room(6000, (1500, at_degrees(45)))
+
+    def raked(*openings: Opening) -> Frame:
+        lie = [msgspec.structs.replace(o, head_lie=HeadLie.RAKED) for o in openings]
+        return frame_of(room, UK.wall((1000, 3000), (5000, 3000), openings=tuple(lie)))
+
+    assert lines(raked(door(800))) == ["door 1", "800 × 2000 to 2800"]
+    window = UK.opening("window-1", 1000, 800, 2000, sill=900)
+    assert lines(raked(window)) == [
+        "window 1",
+        "800 × 1100 to 1900",
+        "head at 2000 to 2800",
+    ]

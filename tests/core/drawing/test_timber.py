@@ -1,6 +1,7 @@
 """Timber, openings, boxes, roof and floor as strokes and fills."""
 
 import math
+from itertools import pairwise
 
 import msgspec
 import pytest
@@ -12,7 +13,7 @@ from core.drawing import timber as drawn
 from core.drawing.elements import XY
 from core.framing import PlacedBox, PlacedOpening, Role
 from core.kept import Kept
-from core.model import Side, WallFace
+from core.model import HeadLie, Side, WallFace
 from core.roof import RoofLine, Segment
 from walls import UK, US, at_degrees, frame_of, in_12, result
 
@@ -40,11 +41,13 @@ CORNERS = ((1000, 0), (1800, 0), (1800, 2000), (1000, 2000))
 
 def test_an_opening_that_fits_is_outlined() -> None:
     (placed,) = FRAME.openings
-    assert drawn.opening(placed) == (Stroke(CORNERS, Pen.OPENING, "B/door-1", closed=True),)
+    assert drawn.opening(placed, FRAME.near) == (
+        Stroke(CORNERS, Pen.OPENING, "B/door-1", closed=True),
+    )
 
 
 def test_an_opening_that_cannot_be_built_is_heavy_and_filled() -> None:
-    assert drawn.opening(_unfit(FRAME.openings[0])) == (
+    assert drawn.opening(_unfit(FRAME.openings[0]), FRAME.near) == (
         Fill(CORNERS, Pen.UNBUILDABLE, "B/door-1"),
         Stroke(CORNERS, Pen.UNBUILDABLE, "B/door-1", closed=True),
     )
@@ -56,7 +59,7 @@ def _unfit(placed: PlacedOpening) -> PlacedOpening:
 
 
 def test_the_edges_of_an_opening() -> None:
-    assert drawn.edges(FRAME.openings[0]) == (
+    assert drawn.edges(FRAME.openings[0], FRAME.near) == (
         (1000, 0, 1800, 0),
         (1800, 0, 1800, 2000),
         (1000, 2000, 1800, 2000),
@@ -158,3 +161,20 @@ def test_a_step_in_the_roof_is_drawn_plumb() -> None:
     ]
     # The ridge stands over 120, the beam from 118 to 122: 58 and 62 along the wall.
     assert plumb == pytest.approx([58, 62])
+
+
+def test_a_raked_header_covers_no_more_than_itself() -> None:
+    """Its rectangles reach from end to end, each at most 60 mm along the slope."""
+    lie = msgspec.structs.replace(DOOR, head_lie=HeadLie.RAKED)
+    room = UK.room(6000, (1500, at_degrees(45)))
+    frame = frame_of(room, UK.wall((1000, 3000), (5000, 3000), openings=(lie,)))
+    header = next(m for m in frame.members if m.role is Role.HEADER)
+    rects = drawn.covered(header)
+    assert (rects[0][0], rects[-1][2]) == pytest.approx((header.left, header.right))
+    assert (rects[0][1], rects[-1][3]) == pytest.approx((header.bottom, header.top))
+    for (_, _, right, _), (left, *_) in pairwise(rects):
+        assert right == pytest.approx(left)
+    # Plumb it is 38 x 1.414 high, and 60 x 0.707 over the rise of a rectangle.
+    assert all(top - bottom < (38 + 60 / 2) * math.sqrt(2) for _, bottom, _, top in rects)
+    king = next(m for m in frame.members if m.role is Role.KING)
+    assert drawn.covered(king) == ((king.left, king.bottom, king.right, king.top),)

@@ -99,9 +99,8 @@ def test_members_stand_between_plates_without_a_gap(case: tuple[Room, Wall]) -> 
         # Plumb: both lower corners under the outer upper ones, on both faces.
         for outline in (near, far):
             assert (outline[0][0], outline[1][0]) == (outline[-1][0], outline[2][0])
-            assert {y for _, y in outline[:2]} == {member.bottom}
-        assert any(abs(member.bottom - y) < EPS for y in seats["bottom", member.role]), member.key
-        tops = [y for _, y in near[2:]]
+            feet = outline[:2]
+            assert any(_lie_on(s, feet) for s in seats["bottom", member.role]), member.key
         # Astride a step it is cut to pass under the lower side alone.
         stepped = any(_stepped(line, member) for line in (found.frame.near, found.frame.far))
         under_line = all(
@@ -109,7 +108,7 @@ def test_members_stand_between_plates_without_a_gap(case: tuple[Room, Wall]) -> 
             for line, outline in ((found.frame.near, near), (found.frame.far, far))
             for x, y in outline[2:]
         )
-        under_seat = any(max(abs(y - s) for y in tops) < EPS for s in seats["top", member.role])
+        under_seat = any(_lie_on(seat, near[2:]) for seat in seats["top", member.role])
         assert under_line or under_seat, member.key
 
 
@@ -119,14 +118,25 @@ def _stepped(line: RoofLine, member: Member) -> bool:
     return any(member.left - EPS <= step <= member.right + EPS for step in steps)
 
 
-def _seats(found: WallResult) -> dict[tuple[str, Role], list[float]]:
-    """The heights that members of each role may stand on, and end level under."""
+Seat = tuple[Pair, Pair]
+"""Two points of a line that ends of members lie on."""
+
+
+def _lie_on(seat: Seat, corners: tuple[Pair, ...]) -> bool:
+    (x0, y0), (x1, y1) = seat
+    slope = (y1 - y0) / (x1 - x0)
+    return all(abs(y0 + slope * (x - x0) - y) < EPS for x, y in corners)
+
+
+def _seats(found: WallResult) -> dict[tuple[str, Role], list[Seat]]:
+    """What members of each role may stand on, and end under: level but for raked heads."""
     wall = found.wall
-    sole = wall.sole_plate.thickness.mm
+    height = wall.sole_plate.thickness.mm
+    sole = ((0.0, height), (wall.run, height))
     by_role = {role: [m for m in members(found) if m.role is role] for role in Role}
-    headers = [m.top for m in by_role[Role.HEADER]]
-    heads = [p.opening.head.mm for p in found.frame.openings] if found.frame else []
-    sills = [m.bottom for m in by_role[Role.SILL]]
+    headers = [(m.near[3], m.near[2]) for m in by_role[Role.HEADER]]
+    heads = [(p.outline[3], p.outline[2]) for p in found.frame.openings] if found.frame else []
+    sills = [(m.near[0], m.near[1]) for m in by_role[Role.SILL]]
     return {
         ("bottom", Role.STUD): [sole],
         ("bottom", Role.KING): [sole],
@@ -148,9 +158,11 @@ def test_lengths_agree_with_outlines(case: tuple[Room, Wall]) -> None:
         assert max(member.edges) <= member.long_point + EPS
         assert member.long_point <= member.overall + EPS
         if not member.lies:
-            near = [member.near[-1][1] - member.bottom, member.near[2][1] - member.bottom]
-            far = [member.far[-1][1] - member.bottom, member.far[2][1] - member.bottom]
-            assert member.edges == pytest.approx((*near, *far))
+            faces = (member.near, member.far)
+            lengths = [
+                face[up][1] - face[foot][1] for face in faces for foot, up in ((0, -1), (1, 2))
+            ]
+            assert member.edges == pytest.approx(tuple(lengths))
 
 
 @given(HOUSED, st.sampled_from(LineEdge))

@@ -14,6 +14,7 @@ from core.model import (
     Habits,
     Header,
     HeaderKind,
+    HeadLie,
     Leaf,
     LineEdge,
     MeasuredStud,
@@ -413,3 +414,30 @@ def test_nothing_is_told_of_what_is_not_there() -> None:
     nowhere = US.wall((50, 50), (50, 50))
     assert told(Number.STUDS, wall=nowhere) == []
     assert told(Number.LONG, "layout/1", wall=nowhere) == []
+
+
+def test_a_raked_head() -> None:
+    # From 10 to 22 along the wall, its head 50 high at the left. The right trimmer's outer edge is
+    # at 23 1/2: 13 1/2 x 0.75 = 10 1/8 up. The header takes 1.5 / 0.8 = 1 7/8 plumb.
+    door = US.opening("door-1", 10, 12, 50)
+    raked = msgspec.structs.replace(door, head_lie=HeadLie.RAKED)
+    wall = changed(openings=(raked,))
+    assert told(Number.LONG, "door-1/trimmer/right", wall=wall) == [
+        [
+            'head of the opening above the subfloor 50"',
+            'raked head at 36.87°, from its lower side to here + 10 1/8"',
+            'sole plate − 1 1/2"',
+            '= 58 5/8"',
+        ]
+    ]
+    # The cripple of place 1 stands from 15 1/4, and both edges are alike; 5 1/4 x 0.75 = 3 15/16.
+    assert told(Number.LONG, "door-1/above/1", wall=wall) == [
+        [
+            'roof above here 68 7/16"',
+            'top plate on the slope, 1 1/2" ÷ cos 36.87° − 1 7/8"',
+            'head of the opening above the subfloor − 50"',
+            'raked head at 36.87°, from its lower side to here − 3 15/16"',
+            'header over it − 1 7/8"',
+            '= 10 3/4"',
+        ]
+    ]

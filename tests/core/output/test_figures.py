@@ -195,6 +195,7 @@ def test_an_opening_and_a_box() -> None:
     )
     sizes = [door[k] for k in ("left", "width", "head", "sill")]
     assert sizes == inches(84, 34, 80, 0)
+    assert (door["heads"], door["rake"]) == (inches(80, 80), 0.0)
     assert all(low <= high for low, high in door["ranges"])
     assert any(low <= door["left"] <= high for low, high in door["ranges"])
     # Right of the third layout stud: 48 + 3/4 in.; 12 in. to the middle of a box 4 in. tall.

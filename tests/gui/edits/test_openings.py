@@ -14,7 +14,7 @@ import pytest
 
 from core.job import work_out
 from core.lengths import Length
-from core.model import Header, HeaderKind, OpeningKind, Project, SiteRecord, Timber
+from core.model import Header, HeaderKind, HeadLie, OpeningKind, Project, SiteRecord, Timber
 from gui.edits import Refusal, add_opening, move_opening, set_opening
 from gui.wordings import wording_of
 from loft import INCH, loft
@@ -157,3 +157,27 @@ def test_where_no_opening_fits_adding_one_is_refused() -> None:
         add_opening(set_opening(loft(), "B", "door-1", width=inches(55)), "B", OpeningKind.DOOR)
     # A head at 82 1/2 needs the plate at 84: right of 26 1/8, and clear of the door at 60 it ends.
     assert sentence(loft(), refusal).startswith('No opening 34" wide')
+
+
+def test_a_raked_head_stays_on_one_slope() -> None:
+    """20 wide and raked: under 57.88 + x it needs 80 + 2.12, from 24.24; its right trimmer ends
+    where the undersides break, at 48.62. Under the flat it is level: from there on, as before."""
+    narrow = set_opening(loft(), "B", "door-1", width=inches(20))
+    raked = set_opening(narrow, "B", "door-1", head_lie=HeadLie.RAKED)
+    moved = move_opening(raked, "B", "door-1", 26 * INCH)
+    frame = work_out(moved, SiteRecord()).wall("B").frame
+    assert frame is not None
+    assert [round(mm / INCH, 6) for mm in frame.openings[0].heads] == [80, 100]
+    with pytest.raises(Refusal) as refusal:
+        move_opening(moved, "B", "door-1", 40 * INCH)
+    assert 'from 24 1/4" to 27 1/8" or from 50 1/8" to 95 1/2"' in sentence(moved, refusal)
+
+
+def test_a_head_too_high_to_be_raked_is_told_the_most_that_fits() -> None:
+    """A header 11 1/4 on edge is 15.91 plumb at 45 degrees; under 57.88 + 26 that leaves 67.97."""
+    header = Header(HeaderKind.ON_EDGE, Timber(inches(1.5), inches(11.25)), 2)
+    low = set_opening(loft(), "B", "door-1", width=inches(20), head=inches(71), header=header)
+    there = move_opening(low, "B", "door-1", 26 * INCH)
+    with pytest.raises(Refusal) as refusal:
+        set_opening(there, "B", "door-1", head_lie=HeadLie.RAKED)
+    assert 'the most that fits here is 67 15/16"' in sentence(there, refusal)

@@ -135,6 +135,18 @@ def test_the_header_is_chosen(make: Make, desk: Desk) -> None:
     assert header.timber.width == Length.of_inches(5.5)
 
 
+def test_a_head_is_raked_and_level_again(make: Make, desk: Desk) -> None:
+    form = make(OpeningForm, DOOR)
+    head = choice(form, "Head follows")
+    assert head.currentText() == "the level"
+    choose(head, "the slope of the roof")
+    assert desk.wall is not None
+    assert desk.wall.opening("door-1").is_raked
+    choose(head, "the level")
+    assert not desk.wall.opening("door-1").is_raked
+    assert desk.undo_text == "Head follows of door 1"
+
+
 def test_a_choice_that_is_refused_goes_back(make: Make) -> None:
     form = make(OpeningForm, DOOR)
     enter(named(form, "Head above subfloor"), "105")
