@@ -1,7 +1,7 @@
 """The cautions about how top plates lie over their studs."""
 
 from core.checks.caution import Caution, Severity
-from core.framing import Frame
+from core.framing import Frame, Role
 from core.model import Habits, PlateLie, Wall
 from core.wording import Mm, message
 
@@ -34,6 +34,6 @@ def too_long_plates(wall: Wall, frame: Frame, habits: Habits) -> list[Caution]:
             message("plate.too-long", letter=wall.letter, run=Mm(m.overall), stock=stock, lap=lap),
         )
         for m in frame.members
-        if m.key in frame.too_long
+        if m.key in frame.too_long and m.role is not Role.SILL
     ]
     return [Caution(Severity.UNBUILDABLE, key, text) for key, text in texts]

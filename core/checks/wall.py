@@ -6,6 +6,7 @@ from core.checks.layout import edge_cautions
 from core.checks.plates import narrow_plate, too_long_plates
 from core.checks.raked import raked_leaves
 from core.checks.saw import saw_cautions
+from core.checks.stock import long_pieces
 from core.framing import (
     Frame,
     PlacedBox,
@@ -38,6 +39,7 @@ def wall_cautions(
         *narrow_plate(wall, frame),
         *saw_cautions(wall, frame, habits.saw or USUAL_SAW),
         *too_long_plates(wall, frame, habits),
+        *long_pieces(wall, frame, habits),
         *_ridge_inside(wall, line, far),
         *thick_headers(wall, frame.openings),
         *raked_leaves(wall, frame.openings),

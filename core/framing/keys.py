@@ -176,6 +176,15 @@ def on_header(key: str) -> bool:
     return key.split("/")[2:3] == ["above"]
 
 
+def is_under(key: str, sill: str) -> bool:
+    """Whether a key is that of a cripple under a sill.
+
+    >>> is_under("B/w/below/4", "B/w/sill/1"), is_under("B/w/above/4", "B/w/sill/1")
+    (True, False)
+    """
+    return key.split("/")[:3] == [*sill.split("/")[:2], "below"]
+
+
 def block(letter: str, row: str, bay: str) -> str:
     """The key of a block: the row it belongs to, and the upright to the left of its bay.
 

@@ -245,8 +245,8 @@ def _between_kings(frame: Frame, member: Member) -> tuple[float, float]:
     """The inner faces that a cripple stays between: those of its own header or sill."""
     under = [m for m in frame.members if m.key.split("/")[:2] == member.key.split("/")[:2]]
     role = Role.HEADER if keys.on_header(member.key) else Role.SILL
-    carrier = next(m for m in under if m.role is role)
-    return carrier.left, carrier.right
+    carriers = [m for m in under if m.role is role]
+    return min(m.left for m in carriers), max(m.right for m in carriers)
 
 
 def _in_doorway(member: Member, side: Side) -> bool:

@@ -1,4 +1,4 @@
-"""Plates longer than their stock: pieces that meet square over a stud, joints of layers apart."""
+"""Plates and sills longer than their stock: pieces that meet square over what carries them."""
 
 import math
 from collections.abc import Iterable
@@ -19,7 +19,8 @@ from core.model import PlateRules, Side
 NEAR = 1.0
 """Joints of two layers nearer than this (mm) lie over the same stud."""
 
-_PLATES = (Role.SOLE_PLATE, Role.TOP_PLATE)
+_PLATES = (Role.SOLE_PLATE, Role.TOP_PLATE, Role.SILL)
+_BEAR = (Role.STUD, Role.KING, Role.CRIPPLE)
 
 
 class Joint(msgspec.Struct, frozen=True):
@@ -45,7 +46,7 @@ def in_pieces(
     """
     if rules.longest is None:
         return frame, marks
-    studs = [m for m in frame.members if m.role in (Role.STUD, Role.KING)]
+    studs = [m for m in frame.members if m.role in _BEAR]
     found = _joints_of_all([m for m in frame.members if m.role in _PLATES], studs, rules)
     pieces = {m.key: _cut(m, found.get(m.key) or ()) for m in frame.members if m.key in found}
     too_long = tuple(sorted(key for key, joints in found.items() if joints is None))
@@ -75,8 +76,12 @@ def _joints_of_all(
 def _bears(stud: Member, plate: Member) -> bool:
     """Whether a joint of a plate may lie over the middle of a stud.
 
-    The stud has its whole section where it meets the plate.
+    The stud has its whole section where it meets the plate. A sill is joined over its own cripples.
     """
+    if plate.role is Role.SILL:
+        return keys.is_under(stud.key, plate.key)
+    if stud.role is Role.CRIPPLE:
+        return False
     if plate.role is Role.SOLE_PLATE:
         return not keys.is_over(stud.key)
     return reaches_plates(stud) and not lines_lost(stud.notches)

@@ -131,7 +131,9 @@ def lengths(joint: Joint, wall: Wall, frame: Frame) -> Iterable[float]:
 
 
 def _both_ends(role: Role, flat: list[Member]) -> list[float]:
-    return [m.thickness for m in flat if m.role is role for _ in range(2)]
+    """Both ends of each, those of a sill in pieces once for all of them."""
+    whole = (m for m in flat if m.role is role and keys.layer(m.key) == m.key)
+    return [m.thickness for m in whole for _ in range(2)]
 
 
 def _seams(header: Member) -> int:
