@@ -34,6 +34,7 @@ from gui.panels.saw import SawForm
 from gui.panels.section import Section
 from gui.panels.since import SinceForm
 from gui.panels.stud import StudForm
+from gui.panels.turns import TurnsForm
 from gui.panels.wall import WallForm
 from gui.panels.zone import ZoneForm
 from gui.sizes import scaled
@@ -63,12 +64,13 @@ _OF_THE_WALL = (
     "leaning",
     "nailed",
     "raising",
+    "turns",
     "nails",
     "plates",
     "to-room",
 )
 
-_OF_THE_ROOM = ("room", "roof-parts", "habits", "plate-rules", "saw")
+_OF_THE_ROOM = ("room", "roof-parts", "turns", "habits", "plate-rules", "saw")
 
 
 class Held(QScrollArea):
@@ -95,6 +97,7 @@ class Held(QScrollArea):
         self.measured = MeasuredForm(desk, words)
         self.measured_stud = MeasuredStudForm(desk, words)
         self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
+        self.turns = TurnsForm(desk, words)
         self.roof_parts = RoofPartsForm(desk, words)
         self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
         self.plate_rules = PlateRulesForm(desk, words)
@@ -118,6 +121,7 @@ class Held(QScrollArea):
             "zone": self.zone,
             "nailed": Section(words.word("heading.nailed"), self.nailed),
             "raising": Section(words.word("heading.up"), self.raising, lazy=True),
+            "turns": Section(words.word("heading.turns"), self.turns, lazy=True),
             "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
             "rules": Section(words.word("heading.rules"), self.rules),
             "plates": Section(words.word("heading.plates"), self.plates),

@@ -20,7 +20,7 @@ from core.drawing.table import Row, rows
 from core.drawing.title import SheetFacts, title_block
 from core.drawing.view import View
 from core.drawing.writing import broken, column_widths, table
-from core.job import Results, WallResult
+from core.job import Results, WallResult, raising_order
 from core.model import Project
 from core.wording import Wording
 
@@ -91,13 +91,12 @@ def sheets(results: Results, wording: Wording, paper: Paper, date: str = "") -> 
     `date` is printed as given.
     """
     walls = [w for w in results.walls if w.frame is not None]
-    project = results.project
+    project, turns = results.project, raising_order(results)
+    notes = [site_notes(results, wall.wall.letter, wording, turns) for wall in walls]
     found = [
         page
-        for wall in walls
-        for page in _wall_pages(
-            wall, wording, paper, project, site_notes(results, wall.wall.letter, wording)
-        )
+        for wall, said in zip(walls, notes, strict=True)
+        for page in _wall_pages(wall, wording, paper, project, said)
     ]
     return tuple(
         page.page(SheetFacts(project, date, number, len(found)))

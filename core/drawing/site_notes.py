@@ -7,12 +7,17 @@ from core.drawing.passing_notes import passing_notes
 from core.framing import Frame
 from core.job import Results, WallResult, raising_of
 from core.model import Project
-from core.site import conditions, nails, verdict, weighed, weights
+from core.site import Turn, conditions, nails, turn_of, verdict, weighed, weights
 from core.wording import Wording, message
 
 
-def site_notes(results: Results, letter: str, wording: Wording) -> tuple[str, ...]:
-    """The notes of one wall, each a sentence; none for a wall that has no frame."""
+def site_notes(
+    results: Results, letter: str, wording: Wording, turns: tuple[Turn, ...] = ()
+) -> tuple[str, ...]:
+    """The notes of one wall, each a sentence; none for a wall that has no frame.
+
+    `turns` is the order in which the walls of the job go up.
+    """
     result = results.wall(letter)
     up = raising_of(results, letter)
     if up is None or result.frame is None:
@@ -20,7 +25,7 @@ def site_notes(results: Results, letter: str, wording: Wording) -> tuple[str, ..
     return (
         *passing_notes(result, wording),
         *lean_notes(result, wording),
-        *(wording.say(told) for told in (verdict(up), *conditions(up))),
+        *(wording.say(told) for told in (verdict(up), *conditions(up), *turn_of(turns, letter))),
         wording.say(weighed(weights(result.frame, results.project.species), result.label_of)),
         _nails(result, result.frame, results.project, wording),
     )

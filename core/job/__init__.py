@@ -12,7 +12,7 @@ from core.job.made import (
     without_cut,
 )
 from core.job.results import Results, WallInputs, WallResult
-from core.job.site import raising_of, surroundings_of
+from core.job.site import raising_of, raising_order, surroundings_of
 from core.job.work import Memo, work_out
 from core.job.working import Number, workings, workings_of
 
@@ -29,6 +29,7 @@ __all__ = [
     "given_of",
     "piece_made",
     "raising_of",
+    "raising_order",
     "since_cut",
     "since_print",
     "surroundings_of",

@@ -2,7 +2,7 @@
 
 from core.job.results import Results
 from core.roof import roof_of, roof_to
-from core.site import GoingUp, Surroundings, going_up
+from core.site import GoingUp, Surroundings, Turn, going_up, turns
 
 
 def raising_of(results: Results, letter: str) -> GoingUp | None:
@@ -12,6 +12,14 @@ def raising_of(results: Results, letter: str) -> GoingUp | None:
     if around is None or frame is None:
         return None
     return going_up(around, frame, results.project.habits.tape.step_mm)
+
+
+def raising_order(results: Results) -> tuple[Turn, ...]:
+    """The order in which all walls of the job go up, each with why then."""
+    letters = [result.wall.letter for result in results.walls]
+    found = ((letter, raising_of(results, letter)) for letter in letters)
+    going = [(letter, up) for letter, up in found if up is not None]
+    return turns(going, results.project.habits.tape.step_mm)
 
 
 def surroundings_of(results: Results, letter: str) -> Surroundings | None:

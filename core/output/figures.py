@@ -50,7 +50,7 @@ from core.output.figures_member_form import (
     RipFigures,
     SawFigures,
 )
-from core.output.figures_site import raising_figures
+from core.output.figures_site import raising_figures, turn_figures
 from core.roof import Reading, Survey, floor_line
 from core.wording import Wording
 
@@ -87,6 +87,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
         sheets=Nothing(),
         bays=(),
         order=(),
+        raising_order=turn_figures(results),
         cautions=_cautions(results.all_cautions, wording),
     )
 

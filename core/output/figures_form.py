@@ -12,7 +12,7 @@ from core.checks import Severity
 from core.framing import Why
 from core.model import BoxHeight, OpeningKind, PlateLie, Side, Swing, WallFace
 from core.output.figures_member_form import Key, MemberFigures, Mm, Spot
-from core.output.figures_site_form import RaisingFigures
+from core.output.figures_site_form import RaisingFigures, TurnFigures
 
 
 class _Part(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -283,6 +283,9 @@ class Figures(_Part, frozen=True):
     sheets: Annotated[Nothing, Meta(description="The sheet plan; not worked out yet.")]
     bays: Annotated[tuple[()], Meta(description="Bays; none are worked out yet.")]
     order: Annotated[tuple[()], Meta(description="The order list; not worked out yet.")]
+    raising_order: Annotated[
+        tuple[TurnFigures, ...], Meta(description="The walls in the order they are put up in.")
+    ]
     cautions: Annotated[
         tuple[CautionFigures, ...],
         Meta(description="All cautions: those of every wall, then those of the job."),

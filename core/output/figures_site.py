@@ -2,12 +2,13 @@
 
 import math
 
-from core.job import Results, raising_of
+from core.job import Results, raising_of, raising_order
 from core.output.figures_site_form import (
     NailFigures,
     PanelFigures,
     RaisingFigures,
     SwingFigures,
+    TurnFigures,
 )
 from core.site import Floor, NailLine, Swing, nails, weights
 from core.wording import Wording
@@ -33,6 +34,14 @@ def raising_figures(results: Results, letter: str, wording: Wording) -> RaisingF
         nails=tuple(
             _nails(line, wording) for line in nails(result.wall, result.frame, project.nailing)
         ),
+    )
+
+
+def turn_figures(results: Results) -> tuple[TurnFigures, ...]:
+    """The order in which all walls are put up."""
+    return tuple(
+        TurnFigures(turn.letter, turn.way, turn.laid, turn.short, turn.before, turn.blocked)
+        for turn in raising_order(results)
     )
 
 

@@ -16,6 +16,24 @@ class _Part(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """A part of the figures; it has no keys but those described."""
 
 
+class TurnFigures(_Part, frozen=True):
+    """A wall in the order in which all of them are put up."""
+
+    wall: Annotated[str, Meta(description="Its letter.")]
+    way: Annotated[Way, Meta(description="How it is put up in its turn.")]
+    laid: Annotated[
+        Laid | None, Meta(description="The side it lies on before; null if not tilted up whole.")
+    ]
+    short: Annotated[float, Meta(description="How much less high it is then built, mm.")]
+    before: Annotated[
+        tuple[str, ...], Meta(description="The walls still to come whose place is where it lies.")
+    ]
+    blocked: Annotated[
+        tuple[str, ...],
+        Meta(description="The walls that stand where it would lie, so that it is not tilted."),
+    ]
+
+
 class SwingFigures(_Part, frozen=True):
     """How a wall swings up on one side, and the floor it takes there."""
 

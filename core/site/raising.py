@@ -97,7 +97,7 @@ def going_up(around: Surroundings, frame: Frame, step: float) -> GoingUp | None:
     near, far = (swing(around, points, laid) for laid in Laid)
     floors = (floor_for(around, corners, Laid.FACE_A), floor_for(around, corners, Laid.FAR_FACE))
     swings, steps, most = (near, far), building_order(frame), rounded_up(MOST_SHORT, step)
-    whole = _whole(swings, floors, step, most)
+    whole = _whole(swings, floors, step)
     split: tuple[Panel, ...] = ()
     panel_short = 0.0
     if whole is None or not floors[swings.index(whole)].free:
@@ -109,16 +109,22 @@ def going_up(around: Surroundings, frame: Frame, step: float) -> GoingUp | None:
     return GoingUp(way, swings, floors, laid, short, split, panel_short, steps, beneath)
 
 
-def _whole(
-    swings: tuple[Swing, Swing], floors: tuple[Floor, Floor], step: float, most: float
-) -> Swing | None:
+def _whole(swings: tuple[Swing, Swing], floors: tuple[Floor, Floor], step: float) -> Swing | None:
     """The swing by which the wall goes up whole: as high as may be, then with the floor free."""
-    may = [
-        (rounded_up(s.short, step), len(f.in_the_way), n)
-        for n, (s, f) in enumerate(zip(swings, floors, strict=True))
-        if rounded_up(s.short, step) <= most and f.enough
-    ]
+    may = [(short, len(floors[n].in_the_way), n) for short, n in ways_up(swings, floors, step)]
     return swings[min(may)[2]] if may else None
+
+
+def ways_up(
+    swings: tuple[Swing, Swing], floors: tuple[Floor, Floor], step: float
+) -> tuple[tuple[float, int], ...]:
+    """The sides by which a wall goes up whole, by number, each with how much short it is built, mm.
+
+    The least short comes first; whether other walls stand on the floor there is not asked.
+    """
+    most = rounded_up(MOST_SHORT, step)
+    shorts = [rounded_up(s.short, step) for s in swings]
+    return tuple(sorted((s, n) for n, s in enumerate(shorts) if s <= most and floors[n].enough))
 
 
 def _split(

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 
 from core.site.raising import GoingUp, Way, rounded_up
 from core.site.swing import Laid, Swing
+from core.site.turns import Turn
 from core.site.weight import Weights
 from core.wording import Kg, Message, Mm, message
 
@@ -67,6 +68,44 @@ def order(up: GoingUp, labels: Mapping[str, str]) -> tuple[Message, ...]:
         message(f"up.step-{step.kind.value}", pieces=_pieces([labels[k] for k in step.keys]))
         for step in up.steps
     )
+
+
+def in_turn(found: tuple[Turn, ...]) -> tuple[Message, ...]:
+    """The order of raising: for each wall, in its turn, how it goes up and why then."""
+    return tuple(
+        message("turn.line", number=n, letter=turn.letter, how=_how(turn), why=_why(turn))
+        for n, turn in enumerate(found, start=1)
+    )
+
+
+def turn_of(found: tuple[Turn, ...], letter: str) -> tuple[Message, ...]:
+    """The turn of one wall and why; nothing where it is the only one, or none that goes up."""
+    if len(found) < 2:
+        return ()
+    return tuple(
+        message("turn.of", number=n, count=len(found), why=_why(turn))
+        for n, turn in enumerate(found, start=1)
+        if turn.letter == letter
+    )
+
+
+def _how(turn: Turn) -> Message:
+    if turn.laid is None:
+        return message("turn.panels" if turn.way is Way.PANELS else "turn.in-place")
+    face = _face(turn.laid)
+    if turn.way is Way.SHORT:
+        return message("turn.short", face=face, short=Mm(turn.short))
+    return message("turn.tilt", face=face)
+
+
+def _why(turn: Turn) -> Message:
+    if turn.blocked:
+        return message("turn.blocked", walls=", ".join(turn.blocked))
+    if turn.laid is None:
+        return message(f"turn.{turn.way.value.replace(' ', '-')}-late")
+    if turn.before:
+        return message("turn.before", walls=", ".join(turn.before))
+    return message("turn.free")
 
 
 def _gap(swing: Swing, step: float) -> Message:

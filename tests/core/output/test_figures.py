@@ -63,6 +63,7 @@ def test_every_promised_key_is_there() -> None:
         "sheets",
         "bays",
         "order",
+        "raising_order",
         "cautions",
     ]
     assert (found["format"], found["length_unit"], found["angle_unit"]) == (

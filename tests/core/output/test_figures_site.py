@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import msgspec
 import pytest
 
 from core.job import work_out
@@ -42,3 +43,27 @@ def test_a_wall_with_no_frame_has_none() -> None:
     found = figures(work_out(project, SiteRecord()), WORDS)["walls"][0]
     assert found["members"] == []
     assert found["raising"] is None
+
+
+def test_the_order_of_raising() -> None:
+    # The knee wall lies where the other stands, so it goes up first.
+    across = msgspec.structs.replace(US.wall((48, 200), (216, 200)), letter="C")
+    results = work_out(job(GABLE, across, US.wall((48, 100), (48, 300))), SiteRecord())
+    assert figures(results, WORDS)["raising_order"] == [
+        {
+            "wall": "B",
+            "way": "tilt",
+            "laid": "face A",
+            "short": 0.0,
+            "before": ["C"],
+            "blocked": [],
+        },
+        {
+            "wall": "C",
+            "way": "short",
+            "laid": "face A",
+            "short": pytest.approx(0.1875 * 25.4),
+            "before": [],
+            "blocked": [],
+        },
+    ]

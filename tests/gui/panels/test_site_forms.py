@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
-from core.model import Joint, Nailing, Species
+from core.model import Joint, Nailing, Point, Species
 from gui.desk import Desk
 from gui.fields import Choice, Field
 from gui.held import Held
@@ -15,8 +15,10 @@ from gui.panels.form import Form
 from gui.panels.nails import NailsForm
 from gui.panels.raising import RaisingForm
 from gui.panels.section import Section
+from gui.panels.turns import TurnsForm
 from gui.theme import Theme
 from loft import desk_of, loft
+from walls import US
 
 
 @pytest.fixture
@@ -127,3 +129,41 @@ def test_what_takes_time_is_worked_out_only_while_unfolded(desk: Desk, qtbot: Qt
     assert held.raising.verdict.text() == ""
     section.button.setChecked(True)
     assert held.raising.verdict.text().startswith("Frame it flat")
+
+
+def test_which_wall_goes_up_first(qtbot: QtBot) -> None:
+    """The wall B runs up the slope at v = 100; a second one 36 farther on is laid away from it.
+
+    Each is 108 high. On the side of face A the room is short of floor for B, and C stands where B
+    would lie on the far side; C lies on the far side as well, where nothing stands.
+    """
+    second = msgspec.structs.replace(
+        loft().wall("B"),
+        letter="C",
+        left_end=Point(US.length(12), US.length(136)),
+        right_end=Point(US.length(132), US.length(136)),
+        boxes=(),
+    )
+    first = loft().wall("B")
+    form = TurnsForm(desk := desk_of(loft()), desk.wording)
+    qtbot.addWidget(form)
+    form.refresh()
+    assert len(form.order.text().splitlines()) == 1
+    desk.commit("", msgspec.structs.replace(loft(), walls=(second, first)))
+    form.refresh()
+    assert form.order.text().splitlines() == [
+        '1. Wall B: 1/8" short, tilted up from the side of the far face; before C, whose place is'
+        " where it lies.",
+        '2. Wall C: 1/8" short, tilted up from the side of the far face; no wall still to come'
+        " stands where it lies.",
+    ]
+
+
+def test_the_order_stands_in_a_section_of_wall_and_room(desk: Desk, qtbot: QtBot) -> None:
+    held = Held(desk)
+    qtbot.addWidget(held)
+    section = held.turns.parentWidget()
+    assert isinstance(section, Section)
+    assert not section.isHidden()
+    desk.show_room()
+    assert not section.isHidden()
