@@ -46,7 +46,9 @@ def elevation(
     drawing += texts
     if Show.TAPES in view.shows:
         drawing += _under_tapes(result, view, wording, kept)
-        drawing += tapes.top_tapes(frame, line, result.marks, view, wording, kept)
+        drawing += tapes.top_tapes(
+            frame, line, result.marks, view, wording, kept, result.over_marks
+        )
     if Show.DIMENSIONS in view.shows:
         below = marks_reach(result, view, wording, kept)
         drawing += strings.strings(result.wall.run, line, frame, below, view, wording)

@@ -70,12 +70,14 @@ def top_tapes(
     view: View,
     wording: Wording,
     kept: Kept | None = None,
+    rafters: tuple[Mark, ...] = (),
 ) -> Drawing:
     """A tape over the top plates of the lowest layer, with its marks and running figures.
 
     One runs over all pieces that meet over studs, as it does when they lie end to end to be
     marked; beyond a purlin another one begins. Where a figure would meet what stands over another
-    plate it is lifted along its own way.
+    plate it is lifted along its own way. The marks of `rafters` that plates cross have their
+    figures where there is room for all of them beside the studs', else they are lines alone.
     """
     kept = kept or Kept()
     runs: dict[str, list[Member]] = {}
@@ -98,8 +100,26 @@ def top_tapes(
     for key, course in courses.items():
         left, right = unders[key][0][0], unders[key][-1][0]
         own = [(m, (m.x - left) * course.length / (right - left)) for m in marked[key]]
+        crossed = [m for m in rafters if kept.of(keys.stretch, m.plate) == key]
+        over = [(m, (m.x - left) * course.length / (right - left)) for m in crossed]
+        drawing += [_rafter_line(course, m, along, view) for m, along in over]
+        own += over if _roomy(course, len(own) + len(over), view) else []
         drawing += _tape(course, own, view, wording, kept, crowd)
     return tuple(drawing)
+
+
+def _roomy(course: Course, count: int, view: View) -> bool:
+    """Whether so many figures have room over a tape at their full distance."""
+    room = course.high - course.low if math.isfinite(course.high - course.low) else course.length
+    return (count - 1) * view.model(view.size * PITCH) <= room
+
+
+def _rafter_line(course: Course, mark: Mark, along: float, view: View) -> Element:
+    """A rafter's line across a tape, with its tail over the rafter."""
+    near, far = view.model(OFF - 1.2), view.model(OFF + BAND)
+    tail = along + view.model(1.1) * (1 if mark.x_side is Side.RIGHT else -1)
+    flag = (course.bend(tail, near), course.bend(along, near), course.bend(along, far))
+    return Stroke(flag, Pen.RAFTER, mark.member)
 
 
 def _over(under: tuple[XY, ...], line: RoofLine, view: View) -> Course:

@@ -125,6 +125,7 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
     return [
         wording.word(marked),
         wording.say(legend),
+        *_over_rafters(result, wording),
         wording.say(message("sheet.stock", stock=usual_stock(members, wording))),
         wording.say(message(tapes, end=end)),
         wording.say(message("sheet.rounded", step=str(habits.tape.step))),
@@ -132,6 +133,12 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         *_longest_and_shortest(result, wording),
         *told(result, wording),
     ]
+
+
+def _over_rafters(result: WallResult, wording: Wording) -> list[str]:
+    """The letter of the rafters that the plates cross, where there are any."""
+    letters = dict.fromkeys(mark.letter for mark in result.over_marks)
+    return [wording.say(message("sheet.letter-rafter", letter=letter)) for letter in letters]
 
 
 def _longest_and_shortest(result: WallResult, wording: Wording) -> list[str]:

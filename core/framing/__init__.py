@@ -23,6 +23,7 @@ from core.framing.member import SQUARE_WITHIN, Facet, Member, Notch, Rip, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.on_rafters import frame_on_rafters, rafter_marks
 from core.framing.openings import lowest_sill
+from core.framing.over_marks import over_marks
 from core.framing.passing import Clash, Passed, pass_purlins
 from core.framing.placed import PlacedOpening
 from core.framing.plate_pieces import in_pieces
@@ -103,6 +104,7 @@ __all__ = [
     "marks",
     "meetings",
     "origin_in_line",
+    "over_marks",
     "pass_purlins",
     "past_stops",
     "place_boxes",

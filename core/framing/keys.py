@@ -209,6 +209,20 @@ def between_rafters(letter: str, segment: int, number: int) -> str:
     return f"{letter}/rafters/{segment + 1}/{number + 1}"
 
 
+def rafter_over(letter: str, number: int) -> str:
+    """The key of a rafter where a wall's top plate crosses it, counted along the room.
+
+    >>> rafter_over("B", 3)
+    'B/rafters/over/3'
+    """
+    return f"{letter}/{RAFTERS}/over/{number}"
+
+
+def is_rafter_over(key: str) -> bool:
+    """Whether a key is that of a rafter over a top plate."""
+    return key.split("/")[1:3] == [RAFTERS, "over"]
+
+
 def box(letter: str, box_id: str) -> str:
     """The key of a box."""
     return f"{letter}/{box_id}"

@@ -129,7 +129,7 @@ def _top_marks(
     if found is None:
         return []
     plate, course = found
-    origin = _origin(wall, course)
+    origin = origin_of(wall, course)
     edge = uphill or origin
     if not course[0][0] - TOUCH <= _top_x(member, edge) <= course[-1][0] + TOUCH:
         edge = edge.other
@@ -152,7 +152,7 @@ def _header_marks(
         return []
     for header in (m for m in lying.headers if _stands_on(member, m)):
         course = topside(header)
-        origin = _origin(wall, course)
+        origin = origin_of(wall, course)
         edge = (uphill if _slopes(course) else None) or origin
         x = _edge_x(member, edge)
         along_sole, along_top = x - header.left, length_along(course, x)
@@ -173,7 +173,7 @@ def _uphill(member: Member) -> Side | None:
     return Side.RIGHT if bevels == {1.0} else Side.LEFT
 
 
-def _origin(wall: Wall, course: tuple[XY, ...]) -> Side:
+def origin_of(wall: Wall, course: tuple[XY, ...]) -> Side:
     """The end the tape hooks on: the low end of a slope, else where layout starts."""
     if not _slopes(course):
         return wall.layout.start

@@ -42,7 +42,8 @@ class WallInputs(msgspec.Struct, frozen=True):
 class WallResult(msgspec.Struct, frozen=True):
     """What follows from a wall's inputs; `labels` gives (key, label) of every member.
 
-    `changes` are those of pieces that are no longer needed as they were cut.
+    `changes` are those of pieces that are no longer needed as they were cut. `over_marks` are those
+    on the top plates where they cross rafters.
     """
 
     inputs: WallInputs
@@ -54,6 +55,7 @@ class WallResult(msgspec.Struct, frozen=True):
     survey: Survey | None = None
     clashes: tuple[Clash, ...] = ()
     changes: tuple[Change, ...] = ()
+    over_marks: tuple[Mark, ...] = ()
 
     @property
     def wall(self) -> Wall:

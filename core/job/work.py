@@ -23,9 +23,11 @@ from core.framing import (
     frame_on_rafters,
     frame_wall,
     in_pieces,
+    keys,
     labels,
     marks,
     meetings,
+    over_marks,
     pass_purlins,
     place_boxes,
     rafter_marks,
@@ -142,7 +144,7 @@ def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
             Severity.UNBUILDABLE, wall.letter, message("wall.no-roof", letter=wall.letter)
         )
         return WallResult(inputs, None, (), (), (), (caution,))
-    passed = _framed(inputs, (inputs.near, inputs.far), kept)
+    passed, over = _framed(inputs, (inputs.near, inputs.far), kept)
     frame = passed.frame
     measured = survey(wall, inputs.stated) if inputs.stated else None
     boxes = place_boxes(wall, frame)
@@ -166,6 +168,7 @@ def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
         _grave_first(cautions),
         measured,
         passed.clashes,
+        over_marks=over,
     )
 
 
@@ -173,8 +176,13 @@ def _grave_first(cautions: tuple[Caution, ...]) -> tuple[Caution, ...]:
     return tuple(sorted(cautions, key=lambda c: list(Severity).index(c.severity)))
 
 
-def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine], kept: Kept | None) -> Passed:
-    """The wall's frame and marks, its plates cut at purlins and then in pieces of their stock."""
+def _framed(
+    inputs: WallInputs, roof: tuple[RoofLine, RoofLine], kept: Kept | None
+) -> tuple[Passed, tuple[Mark, ...]]:
+    """The wall's frame and marks, its plates cut at purlins and then in pieces of their stock.
+
+    Then the marks where its plates cross rafters.
+    """
     wall, habits = inputs.wall, inputs.habits
     rules = habits.plates or PlateRules()
     below: tuple[Mark, ...] = ()
@@ -184,9 +192,12 @@ def _framed(inputs: WallInputs, roof: tuple[RoofLine, RoofLine], kept: Kept | No
         frame = frame_on_rafters(wall, roof, inputs.foot, inputs.around, rules)
         below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
     made = marks(wall, frame, habits.line_edge, habits.letters)
-    passed = pass_purlins(wall, frame, (*below, *made), inputs.crossings)
+    over = over_marks(wall, frame, habits.letters)
+    passed = pass_purlins(wall, frame, (*below, *made, *over), inputs.crossings)
     frame, made = in_pieces(passed.frame, passed.marks, rules)
-    return msgspec.structs.replace(passed, frame=frame, marks=made)
+    of_members = tuple(m for m in made if not keys.is_rafter_over(m.member))
+    passed = msgspec.structs.replace(passed, frame=frame, marks=of_members)
+    return passed, tuple(m for m in made if keys.is_rafter_over(m.member))
 
 
 def _ground(wall: Wall) -> Ground:

@@ -22,12 +22,21 @@ class LineEdge(enum.Enum):
 
 
 class Letters(msgspec.Struct, frozen=True):
-    """The letters pencilled beside a line; they differ by region, so every sheet has a legend."""
+    """The letters pencilled beside a line; they differ by region, so every sheet has a legend.
+
+    `rafter` stands where a plate crosses one: an R unless it is stated.
+    """
 
     stud: str = "X"
     king: str = "K"
     trimmer: str = "T"
     cripple: str = "C"
+    rafter: str | None = None
+
+    @property
+    def of_rafters(self) -> str:
+        """The letter where a plate crosses a rafter."""
+        return self.rafter or "R"
 
 
 class Habits(msgspec.Struct, frozen=True):

@@ -111,6 +111,7 @@ def _wall(result: WallResult, results: Results, wording: Wording) -> WallFigures
         boxes=tuple(_box(placed) for placed in result.boxes),
         meetings=tuple(_meeting(met) for met in result.inputs.around.meetings),
         rafters=_crossings(result),
+        rafter_marks=tuple(_mark(mark) for mark in result.over_marks),
         pieces=(),
         cautions=_cautions(result.cautions, wording),
         raising=raising_figures(results, wall.letter, wording),

@@ -256,6 +256,10 @@ class WallFigures(_Part, frozen=True):
         tuple[CrossingFigures, ...],
         Meta(description="The rafters that its top plate crosses, from left to right."),
     ]
+    rafter_marks: Annotated[
+        tuple[MarkFigures, ...],
+        Meta(description="The marks of these rafters; `member` tells the rafter by its number."),
+    ]
     pieces: Annotated[tuple[()], Meta(description="Pieces of board; none are worked out yet.")]
     cautions: Annotated[
         tuple[CautionFigures, ...], Meta(description="The cautions of this wall alone.")

@@ -82,11 +82,14 @@ def turn_of(found: tuple[Turn, ...], letter: str) -> tuple[Message, ...]:
     """The turn of one wall and why; nothing where it is the only one, or none that goes up."""
     if len(found) < 2:
         return ()
-    return tuple(
-        message("turn.of", number=n, count=len(found), why=_why(turn))
-        for n, turn in enumerate(found, start=1)
-        if turn.letter == letter
-    )
+    n = next((n for n, turn in enumerate(found) if turn.letter == letter), None)
+    if n is None:
+        return ()
+    place = {"number": n + 1, "count": len(found)}
+    if found[n].before:
+        # Which walls have to come later is said with how it goes up.
+        return (message("turn.of-before", **place),)
+    return (message("turn.of", why=_why(found[n]), **place),)
 
 
 def _how(turn: Turn) -> Message:

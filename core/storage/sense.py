@@ -125,6 +125,8 @@ def pencil_letters(letters: Letters, place: str) -> Iterator[Fault]:
     """What is pencilled beside a line is short, and can be seen."""
     for name in letters.__struct_fields__:
         text = getattr(letters, name)
+        if text is None:
+            continue
         if not 1 <= len(text) <= limits.PENCIL_LETTERS or not text.isprintable() or " " in text:
             yield fault(
                 f"{place}.{name}",

@@ -44,7 +44,7 @@ class HabitsForm(Form):
             lambda edge: self._set(line_edge=edge),
         )
         self.row("field.line-edge", edge)
-        for name in ("stud", "king", "trimmer", "cripple"):
+        for name in ("stud", "king", "trimmer", "cripple", "rafter"):
             self._letter(name)
 
     @property
@@ -71,7 +71,8 @@ class HabitsForm(Form):
 
         field = TextField(self.words.word(message_id))
         field.stated.connect(lambda letter: self.apply(field, lambda: edit(letter)))
-        self.shows(lambda: field.show_text(getattr(self.habits.letters, name)))
+        shown = "of_rafters" if name == "rafter" else name
+        self.shows(lambda: field.show_text(getattr(self.habits.letters, shown)))
         self.row(message_id, field)
 
     def _set(self, **changes: Any) -> Project:

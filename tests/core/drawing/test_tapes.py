@@ -275,3 +275,32 @@ def test_the_marks_of_feet_and_inches_are_read_the_same_way() -> None:
         "1'-3 1/4\" X",
         "2'-7 1/4\" X",
     ]
+
+
+@pytest.mark.parametrize(
+    ("scale", "shown"),
+    [
+        # 6 stud marks and 5 rafters need 10 steps of 3.5 mm: a wall of 2000 is 80 mm at 1:25.
+        (1 / 25, True),
+        # At 1:75 it is 26.7 mm long.
+        (1 / 75, False),
+    ],
+)
+def test_rafters_have_their_figures_where_there_is_room(scale: float, shown: bool) -> None:
+    """Rafters at 400 along a level plate: their lines are drawn in any case."""
+    room = UK.room(6000, (2400, at_degrees(0)), length=9000)
+    wall = result(room, UK.wall((500, 3000), (500, 5000)))
+    assert wall.frame is not None
+    assert wall.inputs.near is not None
+    view = View(scale)
+    drawing = top_tapes(
+        wall.frame, wall.inputs.near, wall.marks, view, METRIC, rafters=wall.over_marks
+    )
+    crossed = {m.member for m in wall.over_marks}
+    assert len(crossed) >= 5
+    lined = [e.key for e in drawing if isinstance(e, Stroke) and e.pen is Pen.RAFTER]
+    assert sorted(lined) == sorted(crossed)
+    told = {t.key: t.text for t in figures(drawing) if t.key in crossed}
+    assert told == ({m.member: f"R {m.along:.0f}" for m in wall.over_marks} if shown else {})
+    studs = {t.key for t in figures(drawing)} - crossed
+    assert studs == {m.member for m in wall.marks if m.along_top is not None}
