@@ -13,7 +13,7 @@ from core.drawing import Align, Dimension, Fill, Pen, Stroke, Text
 from core.drawing.dimension import dimension_parts
 from core.drawing.page import Page, Placed
 from core.drawing.typeface import cap_height, text_width
-from core.framing import Role
+from core.framing import Mark, Role
 from core.job import Results, WallResult
 from core.lengths import System
 from core.wording import Wording
@@ -124,8 +124,16 @@ def marks_of(wall: WallResult) -> Figures:
     """The marks of a wall as their figures should stand on its elevation: all but the headers'."""
     members = wall.frame.members if wall.frame else ()
     headers = {m.key for m in members if m.role is Role.HEADER}
+    return _figures(wall, tuple(mark for mark in wall.marks if mark.plate not in headers))
+
+
+def rafter_marks_of(wall: WallResult) -> Figures:
+    """The marks of the rafters over a wall's plates, which stand there where they have room."""
+    return _figures(wall, wall.over_marks)
+
+
+def _figures(wall: WallResult, marks: tuple[Mark, ...]) -> Figures:
     tape = wall.inputs.habits.tape
-    marks = [mark for mark in wall.marks if mark.plate not in headers]
     return Counter(
         (m.member, frozenset(f"{tape.text(m.along)} {m.letter}".split(" "))) for m in marks
     )
