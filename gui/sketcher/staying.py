@@ -13,7 +13,7 @@ from gui.sketcher.camera import TEXT_MM, XY, Camera, Rect
 from gui.sketcher.extent import marker_corners, pixels
 from gui.sketcher.fitting import wall_rect
 from gui.sketcher.fonts import font
-from gui.sketcher.hit import Outline, bounds, opening_outline
+from gui.sketcher.hit import Outline, bounds
 from gui.sketcher.paint import Ink
 
 _PAD = 4.0
@@ -54,7 +54,7 @@ def staying(
     for placed in frame.openings:
         if placed.key not in told:
             texts = (spoken(placed.opening.id),)
-            _lay(laid, texts, opening_outline(placed.opening), camera, window, size)
+            _lay(laid, texts, placed.outline, camera, window, size)
     for member in frame.members:
         if not member.lies and member.near and member.key not in told:
             label, length = labels[member.key], wording.length(member.long_point)
