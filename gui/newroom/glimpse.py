@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from core.wording import message
 from gui.desk import Desk
 from gui.plan.sight import PlanSight
+from gui.sizes import density
 from gui.sketcher.paint import Ink, paint
 from gui.theme import Theme
 
@@ -34,11 +35,11 @@ class Glimpse(QWidget):
         return QSize(200, 120)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
-        density = self.logicalDpiX() / 25.4
+        each = density(self)
         painter = QPainter(self)
         painter.fillRect(self.rect(), self._theme.paper)
-        drawing = self._sight.drawing(self._desk.project, density)
-        paint(painter, drawing, self._sight.camera, Ink(self._theme, density))
+        drawing = self._sight.drawing(self._desk.project, each)
+        paint(painter, drawing, self._sight.camera, Ink(self._theme, each))
         painter.end()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
@@ -47,7 +48,7 @@ class Glimpse(QWidget):
 
     def _on_changed(self) -> None:
         words = self._desk.wording
-        self._sight.fit((float(self.width()), float(self.height())), self.logicalDpiX() / 25.4)
+        self._sight.fit((float(self.width()), float(self.height())), density(self))
         name = message("plan.name", count=len(self._desk.project.walls))
         self.setAccessibleName(words.say(name))
         self.update()
