@@ -18,6 +18,9 @@ from gui.sketcher.paint import polygon
 _HANDLE = 4.5
 """Half the size of a handle, px."""
 
+_SLIP = 20.0
+"""The least width of the slip with advice, in heights of its letters."""
+
 _CROSS = 11.0
 """Half the size of the cross, px."""
 
@@ -58,10 +61,14 @@ def paint_cross(painter: QPainter, at: XY, scene: Scene) -> None:
 
 def paint_advice(painter: QPainter, room: Room, wording: Wording, scene: Scene) -> None:
     """What to do next, written in the middle of an empty room."""
-    rect: QRectF = polygon(outline(room), scene.camera).boundingRect()
     size = pixels(TEXT_MM * 1.15, scene.ink.density)
     painter.setFont(font(size))
-    inside = rect.adjusted(size, size, -size, -size)
+    # A small room is narrower than what is to be said of it; the paper never is.
+    floor: QRectF = polygon(outline(room), scene.camera).boundingRect()
+    paper = QRectF(0.0, 0.0, float(scene.size.width()), float(scene.size.height()))
+    rect = QRectF(0.0, 0.0, max(floor.width(), _SLIP * size), paper.height())
+    rect.moveCenter(floor.center())
+    inside = (rect & paper).adjusted(size, size, -size, -size)
     flags = Qt.AlignmentFlag.AlignCenter.value | Qt.TextFlag.TextWordWrap.value
     text = wording.word("plan.empty")
     slip = painter.boundingRect(inside, flags, text).adjusted(-size, -size / 2, size, size / 2)
