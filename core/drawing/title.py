@@ -121,6 +121,7 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         cripple=letters.cripple,
     )
     end = message(f"end.{result.wall.layout.start.value}")
+    far_boxes = any(box.on_far_face for box in result.wall.boxes)
     tapes = "sheet.tapes" if result.inputs.foot is None else "sheet.tapes-rafter"
     return [
         wording.word(marked),
@@ -129,6 +130,7 @@ def _notes(result: WallResult, wording: Wording) -> list[str]:
         wording.say(message("sheet.stock", stock=usual_stock(members, wording))),
         wording.say(message(tapes, end=end)),
         wording.say(message("sheet.rounded", step=str(habits.tape.step))),
+        *([wording.word("sheet.far-boxes")] if far_boxes else []),
         *layout_notes(result, wording),
         *_longest_and_shortest(result, wording),
         *told(result, wording),

@@ -4,8 +4,10 @@ import msgspec
 
 from core.drawing.elements import Align, Drawing, Element, Stroke, Text
 from core.drawing.extent import text_corners
+from core.drawing.leaders import GAP
 from core.drawing.pen import Pen
-from core.drawing.placing import Ground, bounds
+from core.drawing.placing import Ground, Rect, bounds
+from core.drawing.typeface import text_width
 from core.drawing.view import View
 from core.model import ClearZone, Wall
 from core.wording import Wording
@@ -30,21 +32,32 @@ def zone_outlines(wall: Wall) -> Drawing:
 
 
 def zone_texts(wall: Wall, view: View, wording: Wording, ground: Ground) -> Drawing:
-    """What each zone is, in its middle or as near above or below as there is room; else nothing."""
+    """What each zone is, where there is room in it clear of timber and writing; else nothing."""
     drawing: list[Element] = []
     for zone in wall.kept_clear:
-        left, bottom, right, top = _rect(zone)
         key, words = f"{wall.letter}/{zone.id}", wording.word("zone.keep-clear")
-        at = ((left + right) / 2, (bottom + top) / 2)
-        text = Text(words, at, view.size, Pen.KEPT_CLEAR, key, Align.MIDDLE, narrow=True)
-        for share in (0.5, 0.7, 0.3, 0.85, 0.15):
-            placed = msgspec.structs.replace(text, at=(at[0], bottom + (top - bottom) * share))
-            rect = bounds(text_corners(placed, view.scale))
-            if rect[0] >= left and rect[2] <= right and ground.passable(rect):
-                ground.add_writing(rect)
-                drawing.append(placed)
-                break
+        text = Text(words, (0.0, 0.0), view.size, Pen.KEPT_CLEAR, key, Align.MIDDLE, narrow=True)
+        placed = _placed(text, _rect(zone), view, ground)
+        if placed is not None:
+            ground.add_writing(bounds(text_corners(placed, view.scale)))
+            drawing.append(placed)
     return tuple(drawing)
+
+
+def _placed(text: Text, zone: Rect, view: View, ground: Ground) -> Text | None:
+    """The text in the middle of a zone, or as near as it has room; None if it has none."""
+    left, bottom, right, top = zone
+    half = view.model(text_width(text.text, text.size, narrow=True) / 2 + GAP)
+    if left + half > right - half:
+        return None
+    middle = (left + right) / 2
+    for up in (0.5, 0.7, 0.3, 0.85, 0.15):
+        for x in (middle, (left + middle) / 2, (middle + right) / 2, left + half, right - half):
+            at = (min(max(x, left + half), right - half), bottom + (top - bottom) * up)
+            placed = msgspec.structs.replace(text, at=at)
+            if ground.free(bounds(text_corners(placed, view.scale))):
+                return placed
+    return None
 
 
 def _rect(zone: ClearZone) -> tuple[float, float, float, float]:

@@ -10,7 +10,7 @@ from core.drawing.typeface import text_width
 from core.drawing.writing import LINE
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import FloorSeen, Habits, Letters, LineEdge, Project, RoofBuilt, Side
+from core.model import FloorSeen, Habits, Letters, LineEdge, Project, RoofBuilt, Side, WallFace
 from core.wording import Wording, message
 from walls import UK, US, at_degrees, in_12, result
 
@@ -107,6 +107,13 @@ def test_the_strip_follows_the_habits() -> None:
     block = strip(with_habits(line_edge=LineEdge.UPHILL, letters=letters))
     assert "the line is the uphill edge, the X lies downhill" in said(block)
     assert "Letters: S stud · D king · J trimmer · P cripple" in said(block)
+
+
+def test_the_strip_explains_dashed_boxes_where_there_are_any() -> None:
+    box = US.box("box-1", "B/layout/1", Side.RIGHT, 12)
+    far = msgspec.structs.replace(box, face=WallFace.FAR)
+    walls = (US.wall((36, 100), (100, 100), boxes=(b,)) for b in (box, far))
+    assert ["dashed box" in said(strip(result(ROOM, wall))) for wall in walls] == [False, True]
 
 
 def test_the_strip_names_the_end_of_the_tapes() -> None:

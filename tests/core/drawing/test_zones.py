@@ -7,6 +7,8 @@ import pytest
 
 from core.drawing import Pen, Stroke, Text, View
 from core.drawing.elevation import elevation
+from core.drawing.extent import text_corners
+from core.drawing.placing import bounds
 from core.lengths import System, Tape
 from core.model import ClearZone
 from core.wording import Wording
@@ -39,3 +41,11 @@ def test_it_says_to_keep_clear_where_there_is_room() -> None:
     (text,) = (e for e in drawn(12) if isinstance(e, Text))
     assert text.text == "keep clear"
     assert not [e for e in drawn(12, 1 / 96) if isinstance(e, Text)]
+
+
+def test_the_words_stand_clear_of_the_timber() -> None:
+    # A zone over the stud of place 2, at 31 1/4: the words stand beside it.
+    (text,) = (e for e in drawn(40) if isinstance(e, Text))
+    left, _, right, _ = bounds(text_corners(text, 1 / 16))
+    studs = ((15.25, 16.75), (31.25, 32.75), (47.25, 48.75))
+    assert all(right <= a * INCH or left >= b * INCH for a, b in studs)
