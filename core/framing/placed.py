@@ -35,6 +35,11 @@ class PlacedOpening(msgspec.Struct, frozen=True):
         head = self.opening.head.mm
         return head + max(-rise, 0.0), head + max(rise, 0.0)
 
+    def highest(self, left: float, right: float) -> float:
+        """The greatest height of its head between two places in it, mm."""
+        foot = self.heads[0] - self.rake * self.left
+        return max(foot + self.rake * x for x in (left, right))
+
     @property
     def outline(self) -> tuple[XY, XY, XY, XY]:
         """The corners of the rough opening, from the lower left one counter-clockwise, mm."""

@@ -57,6 +57,7 @@ def _swing(swing: Swing, floor: Floor) -> SwingFigures:
         floor=(floor.length, floor.depth),
         lacking=floor.lacking,
         in_the_way=floor.in_the_way,
+        taken=floor.taken,
     )
 
 

@@ -58,6 +58,10 @@ class SwingFigures(_Part, frozen=True):
     in_the_way: Annotated[
         tuple[str, ...], Meta(description="Letters of walls that have to come after it.")
     ]
+    taken: Annotated[
+        tuple[str, ...],
+        Meta(description="What is there for good where it would lie: chimneys and ducts."),
+    ]
 
 
 class PanelFigures(_Part, frozen=True):

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import msgspec
 
-from core.model import Wall
+from core.model import KeptClear, Wall
 from core.roof import Plan
 from core.site.surroundings import Surroundings
 from core.site.swing import Laid, Place
@@ -21,18 +21,20 @@ class Floor(msgspec.Struct, frozen=True):
     """The floor for laying a wall or panel out: `length` along its place, `depth` beside it; mm.
 
     `lacking` is how far it would reach out of the room, and `in_the_way` the letters of walls whose
-    place is where it lies or swings: it has to go up before them.
+    place is where it lies or swings: it has to go up before them. `taken` names the chimneys and
+    ducts that stand there for good, by their ids.
     """
 
     length: float
     depth: float
     lacking: float
     in_the_way: tuple[str, ...]
+    taken: tuple[str, ...] = ()
 
     @property
     def enough(self) -> bool:
-        """Whether the room has the floor."""
-        return self.lacking <= 0.0
+        """Whether the room has the floor, with nothing on it that is there for good."""
+        return self.lacking <= 0.0 and not self.taken
 
     @property
     def free(self) -> bool:
@@ -49,12 +51,14 @@ def floor_for(around: Surroundings, places: tuple[Place, ...], laid: Laid) -> Fl
     top = _profile(places)
     lying = [around.plan(*_lying(around, p, laid)) for p in top]
     covered = list(_covered(around, top, laid))
-    way = [w.letter for w in around.others if _shares(around, covered, w)]
+    way = [w.letter for w in around.others if _shares(around, covered, footprint(w))]
+    kept = [k.id for k in around.room.kept_clear if _shares(around, covered, _foot(k))]
     return Floor(
         length=top[-1][0] - top[0][0],
         depth=max(y for _, y in top),
         lacking=_lacking(around, lying),
         in_the_way=tuple(way),
+        taken=tuple(kept),
     )
 
 
@@ -69,6 +73,13 @@ def footprint(wall: Wall) -> tuple[Plan, ...]:
         (u1 + deep * du, v1 + deep * dv),
         (u0 + deep * du, v0 + deep * dv),
     )
+
+
+def _foot(kept: KeptClear) -> tuple[Plan, ...]:
+    """The corners of a chimney or duct where it stands on the floor, in plan, mm."""
+    u0, v0 = kept.corner_at(0.0)
+    u1, v1 = u0 + kept.wide.mm, v0 + kept.deep.mm
+    return (u0, v0), (u1, v0), (u1, v1), (u0, v1)
 
 
 def _profile(places: tuple[Place, ...]) -> list[Plan]:
@@ -99,9 +110,9 @@ def _lacking(around: Surroundings, lying: list[Plan]) -> float:
     return out if out > OUTSIDE else 0.0
 
 
-def _shares(around: Surroundings, covered: list[tuple[Plan, ...]], other: Wall) -> bool:
-    """Whether another wall stands on the floor that is covered."""
-    shape = tuple(around.local(point) for point in footprint(other))
+def _shares(around: Surroundings, covered: list[tuple[Plan, ...]], other: tuple[Plan, ...]) -> bool:
+    """Whether something with these corners in plan stands on the floor that is covered."""
+    shape = tuple(around.local(point) for point in other)
     return sum(_area(_clipped(shape, strip)) for strip in covered) > TOUCHING
 
 

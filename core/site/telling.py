@@ -3,6 +3,7 @@
 import math
 from collections.abc import Mapping
 
+from core.framing import spoken
 from core.site.raising import GoingUp, Way, rounded_up
 from core.site.swing import Laid, Swing
 from core.site.turns import Turn
@@ -46,6 +47,8 @@ def gaps(up: GoingUp, step: float) -> tuple[Message, ...]:
         told.append(_gap(swing, step))
         if floor.lacking:
             told.append(message("up.lacking", face=_face(swing.laid), lacking=Mm(floor.lacking)))
+        for kept in floor.taken:
+            told.append(message("up.taken", face=_face(swing.laid), what=spoken(kept)))
     if up.beneath is not None:
         told.append(_beneath(up.beneath[list(Laid).index(up.best.laid)], step))
     reach = {"length": Mm(up.floor.length), "depth": Mm(up.floor.depth)}

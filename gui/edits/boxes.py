@@ -98,12 +98,12 @@ def _refusal(result: WallResult, box: Box) -> Refusal | None:
 
 def _opening_behind(frame: Frame, placed: PlacedBox) -> str | None:
     """The id of the rough opening that a box would stand in."""
-    for opening in (p.opening for p in frame.openings if p.fit.fits):
-        left, right = opening.left.mm, opening.left.mm + opening.width.mm
-        beside = placed.right <= left + CLEAR or placed.left >= right - CLEAR
-        apart = placed.bottom >= opening.head.mm - CLEAR or placed.top <= opening.sill.mm + CLEAR
-        if not beside and not apart:
-            return opening.id
+    for opening in (p for p in frame.openings if p.fit.fits):
+        left, right = max(placed.left, opening.left), min(placed.right, opening.right)
+        beside = right <= left + CLEAR
+        over = placed.bottom >= opening.highest(left, right) - CLEAR
+        if not beside and not over and placed.top > opening.opening.sill.mm + CLEAR:
+            return opening.opening.id
     return None
 
 

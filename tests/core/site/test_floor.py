@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
 from core.framing import Frame
+from core.model import ClearKind, KeptClear
 from core.site import Laid, Surroundings
 from core.site.floor import floor_for, footprint
 from core.site.outline import top_places
@@ -64,3 +65,28 @@ def test_the_room_has_floor_enough_or_not(along: float, lacking: float) -> None:
     assert US.of(floor.lacking) == pytest.approx(lacking)
     assert US.of(floor.length) == pytest.approx(168)
     assert US.of(floor.depth) == pytest.approx(111)
+
+
+@pytest.mark.parametrize(
+    ("along", "near", "far"),
+    [
+        # Face A of a knee wall at u = 48 looks into the room: it lies from 48 + 48 = 96 down to
+        # its far face at 44 1/2, from v = 100 to 300. A chimney at u = 60 to 84 stands there.
+        (200, ("chimney-1",), ()),
+        # Up to v = 300 and no farther; one from 90 to 114 reaches in, one from 70 to 94 does not.
+        (300, (), ()),
+        (90, ("chimney-1",), ()),
+        (70, (), ()),
+    ],
+)
+def test_a_chimney_stands_where_it_would_lie(
+    along: float, near: tuple[str, ...], far: tuple[str, ...]
+) -> None:
+    chimney = KeptClear("chimney-1", ClearKind.CHIMNEY, *map(US.length, (60, along, 24, 24, 2)))
+    room = msgspec.structs.replace(GABLE, kept_clear=(chimney,))
+    wall = US.wall((48, 100), (48, 300))
+    place, places = around(room, wall), top_places(frame_of(room, wall), 3.5 * 25.4, sampled=True)
+    floors = [floor_for(place, places, laid) for laid in Laid]
+    assert [floor.taken for floor in floors] == [near, far]
+    # The far side has no floor up to the eave, 44 1/2 from it.
+    assert [floor.enough for floor in floors] == [not near, False]

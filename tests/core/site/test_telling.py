@@ -6,7 +6,7 @@ import msgspec
 
 from core.job import work_out
 from core.lengths import System, Tape
-from core.model import Room, SiteRecord, Wall
+from core.model import ClearKind, KeptClear, Room, SiteRecord, Wall
 from core.site import conditions, gaps, order, verdict, weighed, weights
 from core.wording import Message, Wording
 from raising import job, raised
@@ -90,3 +90,13 @@ def test_the_weight_in_pounds() -> None:
 
 def labels_of(room: Room, wall: Wall) -> dict[str, str]:
     return work_out(job(room, wall), SiteRecord()).wall(wall.letter).label_of
+
+
+def test_a_chimney_where_it_would_lie() -> None:
+    """A knee wall 48 high that lies from u = 96 on, with a chimney there from 60 to 84."""
+    chimney = KeptClear("chimney-1", ClearKind.CHIMNEY, *map(US.length, (60, 200, 24, 24, 2)))
+    room = msgspec.structs.replace(GABLE, kept_clear=(chimney,))
+    up = raised(room, US.wall((48, 100), (48, 300)))
+    assert up.laid is None
+    told = said(gaps(up, STEP))
+    assert "On the side of face A, chimney 1 is where it would lie." in told

@@ -12,11 +12,21 @@ import pytest
 
 from core.job import work_out
 from core.lengths import Length
-from core.model import BoxHeight, Project, Side, SiteRecord
-from gui.edits import Refusal, add_box, add_stud, delete, move_box, set_box
+from core.model import BoxHeight, HeadLie, Project, Side, SiteRecord
+from gui.edits import (
+    Refusal,
+    add_box,
+    add_stud,
+    delete,
+    move_box,
+    move_opening,
+    set_box,
+    set_opening,
+)
 from gui.wordings import wording_of
 from loft import INCH, STUD, loft
 
+RAKED = {"head_lie": HeadLie.RAKED}
 LEFT_TRIMMER = "B/door-1/trimmer/left"
 
 
@@ -96,3 +106,15 @@ def test_where_the_right_side_is_taken_it_hangs_on_the_left() -> None:
     crowded = add_stud(loft(), "B", 33 * INCH)
     box = add_box(delete(crowded, "B", "B/box-1"), "B", STUD).wall("B").boxes[-1]
     assert (box.stud, box.side) == (STUD, Side.LEFT)
+
+
+def test_the_upper_corner_of_a_raked_opening_is_open_too() -> None:
+    # From 26 to 46 under 12 in 12: its head is 60 high at the left and 80 at the right, where a
+    # box at 70 would hang on the right trimmer.
+    away = set_box(loft(), "B", "box-1", stud="B/end/right", side=Side.LEFT)
+    lower = set_opening(away, "B", "door-1", width=inches(20), head=inches(60))
+    door = set_opening(move_opening(lower, "B", "door-1", 26 * INCH), "B", "door-1", **RAKED)
+    trimmer = {"stud": "B/door-1/trimmer/right", "side": Side.LEFT}
+    with pytest.raises(Refusal) as refusal:
+        set_box(door, "B", "box-1", height=inches(70), **trimmer)
+    assert "in the rough opening of door 1" in sentence(door, refusal)
