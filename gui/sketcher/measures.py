@@ -75,8 +75,13 @@ def measures(hold: Hold) -> tuple[Measure, ...]:
 
 
 def whole_bounds(hold: Hold) -> _Box | None:
-    """The rectangle of what is held; of an opening the rough opening, whatever piece is held."""
+    """The rectangle of what is held; of an opening the rough opening, whatever piece is held.
+
+    That of a raked opening reaches up to its head's lower side, whose height is stated.
+    """
     shape = outline(hold.result, whole_key(hold))
+    if shape is not None and hold.thing.kind is Kind.OPENING:
+        return *shape[0], shape[2][0], min(y for _, y in shape[2:])
     return bounds(shape) if shape else None
 
 
@@ -97,7 +102,8 @@ def _upright(hold: Hold, around: _Box) -> list[Measure]:
         case Kind.OPENING if bottom > CLEAR:
             return [Measure(Ruler.FLOOR, (middle, 0.0), (middle, bottom)), slope]
         case Kind.OPENING:
-            return [Measure(Ruler.HEAD, (middle, 0.0), (middle, top)), slope]
+            at = tight if hold.result.wall.opening(hold.thing.id).is_raked else middle
+            return [Measure(Ruler.HEAD, (at, 0.0), (at, top)), slope]
         case Kind.BOX:
             stated = hold.result.wall.box(hold.thing.id).height.mm
             return [Measure(Ruler.FLOOR, (middle, 0.0), (middle, stated)), slope]

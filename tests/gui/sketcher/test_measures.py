@@ -5,10 +5,17 @@ from __future__ import annotations
 import msgspec
 import pytest
 
-from core.model import Project
-from gui.edits import add_fixture, add_stud, add_zone, set_fixture
+from core.model import HeadLie, Project
+from gui.edits import (
+    add_fixture,
+    add_stud,
+    add_zone,
+    move_opening,
+    set_fixture,
+    set_opening,
+)
 from gui.edits.stating import stated
-from gui.sketcher.measures import Ruler, measures, whole_key
+from gui.sketcher.measures import Ruler, measures, whole_bounds, whole_key
 from loft import BOX, CRIPPLE, DOOR, INCH, STUD, WINDOW, hold_of, loft, with_window
 from walls import US
 
@@ -44,6 +51,19 @@ def test_a_door_is_measured_at_its_rough_opening_and_head(key: str) -> None:
         Ruler.SLOPE: 26.5,
     }
     assert whole_key(hold_of(loft(), key)) == DOOR
+
+
+def test_a_raked_door_is_measured_at_its_lower_side() -> None:
+    # Under 12 in 12, from 26 to 46: its head is 60 high at 26, where the plate's underside is at
+    # 60 + 26 - 1 1/2 * sqrt 2 = 83.8787.
+    narrow = set_opening(loft(), "B", "door-1", width=US.length(20), head=US.length(60))
+    moved = move_opening(narrow, "B", "door-1", 26 * INCH)
+    raked = set_opening(moved, "B", "door-1", head_lie=HeadLie.RAKED)
+    found = {m.ruler: m for m in measures(hold_of(raked, DOOR))}
+    assert found[Ruler.HEAD].reads / INCH == pytest.approx(60)
+    assert found[Ruler.HEAD].end[0] / INCH == pytest.approx(26)
+    assert found[Ruler.SLOPE].reads / INCH == pytest.approx(23.8787, abs=1e-4)
+    assert whole_bounds(hold_of(raked, DOOR)) == pytest.approx((26 * INCH, 0, 46 * INCH, 60 * INCH))
 
 
 def test_a_window_is_measured_at_its_sill() -> None:
