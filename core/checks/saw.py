@@ -9,9 +9,13 @@ from core.wording import Message, Rad, message
 def saw_cautions(wall: Wall, frame: Frame, saw: Saw) -> list[Caution]:
     """One caution for every different cut of the wall that the saw does not reach as it stands."""
     found: dict[Message, str] = {}
+    seen: set[tuple[Facet, ...]] = set()
     for member in frame.members:
-        for facet, setting in past_stops(member, saw):
+        # Most members are cut alike.
+        cuts = (*member.first_cut, *member.last_cut)
+        for facet, setting in past_stops(member, saw) if cuts not in seen else ():
             found.setdefault(_past(wall, cut_message(facet), setting_message(setting)), member.key)
+        seen.add(cuts)
         if member.rip is not None and (how := rip_message(member.rip, saw)) is not None:
             cut = message("saw.rip-cut", bevel=Rad(round(abs(member.rip.bevel), 6)))
             found.setdefault(_past(wall, cut, how), member.key)

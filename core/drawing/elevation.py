@@ -73,12 +73,19 @@ def _rafters(result: WallResult) -> tuple[Segment, ...]:
 def marks_reach(
     result: WallResult, view: View, wording: Wording, kept: Kept | None = None
 ) -> float:
-    """How far the sole plate's tape and figures reach below the floor, mm on paper."""
+    """How far the sole plate's tape and figures reach below the floor, mm on paper.
+
+    Room is kept for the longest figure that the wall could have, so that the strings below stay
+    where they are when a mark moves from a whole inch to a sixteenth.
+    """
     if Show.TAPES not in view.shows:
         return 0.0
     kept = kept or Kept()
-    texts = [kept.of(tapes.figure, m.along, m.letter, True, wording) for m in sole_marks(result)]
-    return strings.figures_reach(texts, view, kept) - measured.lowest(result.wall) * view.scale
+    figures = [(m.along, m.letter) for m in sole_marks(result)]
+    longest = tapes.longest_within(result.wall.run, wording.tape)
+    figures += [(longest, letter) for letter in {letter for _, letter in figures}]
+    widths = [kept.of(tapes.figure_width, *figure, view.size, wording) for figure in figures]
+    return strings.figures_reach(widths) - measured.lowest(result.wall) * view.scale
 
 
 def sole_marks(result: WallResult) -> list[Mark]:
@@ -92,7 +99,7 @@ def _texts(
     """All that is written in the wall; what has the fewest places to stand finds its room first."""
     ground = _ground(result, frame, view, kept)
     labels = result.label_of
-    written = {m.key: kept.of(wording.length, m.long_point) for m in frame.members}
+    written = {m.key: kept.of(wording.length, m.long_point) for m in frame.members if not m.lies}
     drawing: list[Element] = []
     for placed in frame.openings:
         drawing += rough.opening_texts(placed, frame, view, wording, ground)

@@ -15,6 +15,8 @@ from core.drawing.view import View
 from core.framing import Member
 from core.roof import RoofLine
 
+_TOUCH = 1e-6
+
 GAP = 0.7
 """Between a text and what stands beside it, mm on paper."""
 
@@ -166,10 +168,12 @@ def _free(
     _, low, _, high = _band(side.edge, side.edge, (bottom + top) / 2, view)
     ends = [r[0] if side.way > 0 else r[2] for r in side.writing if low < r[3] and high > r[1]]
     most = min((side.way * (end - side.edge) for end in ends), default=math.inf)
-    if most < 0.0:
+    # Writing in the leader's way is in that of the label beyond its end as well.
+    most -= width
+    if most < -_TOUCH:
         return
     shut = in_the_way((left, bottom, left + width, top), (side.way, 0.0), side.near)
-    yield from (away for away in aways if away <= most and is_free(away, shut))
+    yield from (away for away in aways if away <= most + _TOUCH and is_free(away, shut))
 
 
 def _band(one: float, other: float, y: float, view: View) -> Rect:

@@ -1,6 +1,7 @@
 """Labels of the timber that lies: headers, sills and plates, the sole plate's at its tape."""
 
 import math
+from itertools import product
 
 import msgspec
 
@@ -9,7 +10,7 @@ from core.drawing.elements import XY, Align, Drawing, Element, Text
 from core.drawing.leaders import GAP
 from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect
-from core.drawing.sliding import Stretch, first_free, in_the_way
+from core.drawing.sliding import first_free, in_the_way
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import Frame, Member, Role, keys, topside, underside
@@ -85,15 +86,7 @@ def _ends(plate: Member) -> tuple[float, float]:
     return course[0][0], course[-1][0]
 
 
-class _Seat(msgspec.Struct, frozen=True):
-    """How a label stands along a member: narrow or not, how far along, and what it takes up."""
-
-    narrow: bool
-    along: float
-    taken: Rect
-
-
-class _Bed(msgspec.Struct, frozen=True):
+class _Bed(msgspec.Struct, frozen=True, cache_hash=True):
     """What a label along a member lies on, mm: where it begins, its length and its direction.
 
     The label stands `drop` off the underside: within the member if that is thick enough on paper.
@@ -119,13 +112,18 @@ def _along(
     if covered and not bed.inside:
         return ()
     widths = kept.of(_widths, label, view)
-    around = kept.of(_around, bed, view)
-    near = ground.writing_near(around) if bed.inside else ground.near(around)
-    seat = kept.of(_seat, bed, widths, view, near)
-    if seat is None:
-        return ()
-    ground.add_writing(seat.taken)
-    return kept.of(_written, member.key, label, bed, seat, view)
+    # Most find their place close to the middle: what stands farther off is not asked for then.
+    parts = sorted({min(3 * widths[0], bed.length), bed.length})
+    near: dict[float, tuple[Rect, ...]] = {}
+    for (narrow, width), part in product(zip((False, True), widths, strict=True), parts):
+        if part not in near:
+            around = _rect(bed, part + widths[0], bed.length / 2, view)
+            near[part] = ground.writing_near(around) if bed.inside else ground.near(around)
+        along = kept.of(_from_the_middle, bed, width, part, view, near[part])
+        if along is not None:
+            ground.add_writing(_rect(bed, width, along, view))
+            return kept.of(_written, member.key, label, bed, (along, narrow), view)
+    return ()
 
 
 def _bed(member: Member, view: View) -> _Bed:
@@ -163,36 +161,26 @@ def _rect(bed: _Bed, width: float, along: float, view: View) -> Rect:
     return x - wide, y - high, x + wide, y + high
 
 
-def _around(bed: _Bed, view: View) -> Rect:
-    """All that a label anywhere along a member may take up."""
-    return _rect(bed, bed.length, bed.length / 2, view)
+def _from_the_middle(
+    bed: _Bed, width: float, part: float, view: View, near: tuple[Rect, ...]
+) -> float | None:
+    """Where along a member a label is free, nearest to its middle on either side; None nowhere.
 
-
-def _seat(
-    bed: _Bed, widths: tuple[float, float], view: View, near: tuple[Rect, ...]
-) -> _Seat | None:
-    """The free place nearest to the middle of a member for a label, narrow where it has to be."""
+    Only places within the middle `part` of its length are looked at, clear of its ends.
+    """
     way = (math.cos(bed.angle), math.sin(bed.angle))
-    for narrow, width in zip((False, True), widths, strict=True):
-        half = width / 2 + view.model(GAP)
-        shut = in_the_way(_rect(bed, width, 0.0, view), way, near)
-        along = _from_the_middle(bed.length, half, view.model(_STEP), shut)
-        if along is not None:
-            return _Seat(narrow, along, _rect(bed, width, along, view))
-    return None
-
-
-def _written(key: str, label: str, bed: _Bed, seat: _Seat, view: View) -> Drawing:
-    at, narrow = _place(bed, seat.along), seat.narrow
-    text = Text(label, at, view.size, Pen.LABEL, key, Align.MIDDLE, bed.angle, narrow=narrow)
-    return (msgspec.structs.replace(text, middle=True),)
-
-
-def _from_the_middle(length: float, half: float, step: float, shut: list[Stretch]) -> float | None:
-    """The free place nearest to a member's middle on either side, `half` or more from its ends."""
-    middle, count = length / 2, math.floor((length / 2 - half) / step) + 1
+    shut = in_the_way(_rect(bed, width, 0.0, view), way, near)
+    middle, step, half = bed.length / 2, view.model(_STEP), width / 2 + view.model(GAP)
+    count = math.floor(min(part / 2, middle - half) / step) + 1
     free = [
         (n, by) for by in (step, -step) if (n := first_free(middle, by, count, shut)) is not None
     ]
     n, by = min(free, key=lambda found: found[0], default=(None, step))
     return None if n is None else middle + n * by
+
+
+def _written(key: str, label: str, bed: _Bed, seat: tuple[float, bool], view: View) -> Drawing:
+    along, narrow = seat
+    at = _place(bed, along)
+    text = Text(label, at, view.size, Pen.LABEL, key, Align.MIDDLE, bed.angle, narrow=narrow)
+    return (msgspec.structs.replace(text, middle=True),)

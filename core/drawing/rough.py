@@ -13,7 +13,7 @@ from core.drawing.pen import Pen
 from core.drawing.placing import Ground, Rect, bounds
 from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
-from core.framing import Frame, PlacedOpening, Role, spoken
+from core.framing import Frame, PlacedOpening, spoken
 from core.model import Opening
 from core.roof import RoofLine
 from core.wording import Message, Wording, message
@@ -48,7 +48,7 @@ def opening_texts(
     blanks; where all have no room the size stands alone, up the opening if need be. They stand on
     the ground from then on; empty where there is no room at all.
     """
-    floor = max(m.top for m in frame.members if m.role is Role.SOLE_PLATE)
+    floor = max(m.top for m in frame.soles)
     heads = placed.heads if placed.rake else placed.heads[:1]
     wanted = (placed.key, placed.opening, heads, placed.fit.fits)
     for texts, rects in ground.kept.of(_ways, *wanted, floor, frame.near, view, wording):

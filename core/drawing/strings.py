@@ -9,7 +9,6 @@ from core.drawing.pen import Pen
 from core.drawing.typeface import text_width
 from core.drawing.view import View
 from core.framing import Frame, PlacedOpening
-from core.kept import Kept
 from core.roof import RoofLine
 from core.wording import Wording
 
@@ -44,10 +43,9 @@ def strings(
     return tuple(drawing)
 
 
-def figures_reach(texts: list[str], view: View, kept: Kept) -> float:
-    """How far the sole tape with its figures reaches below the floor, mm on paper."""
-    longest = max((kept.of(_narrow, text, view.size) for text in texts), default=0.0)
-    return OFF + BAND + LEAD + FOOT + longest
+def figures_reach(widths: list[float]) -> float:
+    """How far the sole tape with figures of these widths reaches below the floor, mm on paper."""
+    return OFF + BAND + LEAD + FOOT + max(widths, default=0.0)
 
 
 def _rows(
@@ -75,10 +73,6 @@ def _span(placed: PlacedOpening) -> tuple[float, float]:
     """The left and the right edge of an opening."""
     left = placed.opening.left.mm
     return left, left + placed.opening.width.mm
-
-
-def _narrow(text: str, size: float) -> float:
-    return text_width(text, size, narrow=True)
 
 
 def _room(text: str, view: View) -> float:

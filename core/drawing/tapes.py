@@ -7,9 +7,11 @@ from core.drawing.crowd import Crowd, Quad, shape
 from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.placing import spread
+from core.drawing.typeface import text_width
 from core.drawing.view import View
 from core.framing import Frame, Mark, Member, Role, keys, underside
 from core.kept import Kept
+from core.lengths import System, Tape
 from core.model import Side
 from core.roof import RoofLine, Segment
 from core.roof.line import TOUCH
@@ -17,6 +19,12 @@ from core.wording import Wording
 
 LIFT = 1.5
 """The step by which figures are lifted over what stands over another plate, mm on paper."""
+
+Said = tuple[float, str]
+"""What a mark says: its running distance, mm, and its letter."""
+
+STEP = 0.1
+"""Figures that crowd are set aside from their marks by whole steps, mm on paper."""
 
 PITCH, TIGHT, CLOSE = 1.0, 0.86, 0.74
 """From one figure to the next, by their size: where there is room, at need, and at the least."""
@@ -85,8 +93,9 @@ def top_tapes(
         if plate.role is Role.TOP_PLATE:
             runs.setdefault(keys.stretch(plate.key), []).append(plate)
     marked: dict[str, list[Mark]] = {key: [] for key in runs}
+    stretches = {plate: keys.stretch(plate) for plate in {mark.plate for mark in marks}}
     for mark in marks:
-        marked.get(kept.of(keys.stretch, mark.plate), []).append(mark)
+        marked.get(stretches[mark.plate], []).append(mark)
     unders = {
         key: tuple(corner for piece in pieces for corner in underside(piece))
         for key, pieces in runs.items()
@@ -170,13 +179,13 @@ def _tape(
     in_order = sorted(marks, key=lambda m: m[1])
     plate = keys.stretch(marks[0][0].plate) if marks else ""
     for (mark, along), place in zip(in_order, _places(course, in_order, view), strict=True):
-        text = kept.of(figure, mark.along, mark.letter, _turned(course), wording)
+        said = (mark.along, mark.letter)
         lift = 0.0
         if crowd is not None:
-            lane = kept.of(Lane.of, course, place, text, view)
+            lane = kept.of(_lane, course, place, said, view, wording)
             lift = crowd.lift(plate, lane.shapes, view.model(LIFT))
         side, places = mark.x_side, (along, place)
-        drawing += kept.of(_mark, course, mark.member, side, text, places, lift, view)
+        drawing += kept.of(_mark, course, mark.member, side, said, places, lift, view, wording)
     return tuple(drawing)
 
 
@@ -202,20 +211,39 @@ def _turned(course: Course) -> bool:
     return not 1e-9 - math.pi / 2 <= course.outward <= math.pi / 2 + 1e-9
 
 
+def _lane(course: Course, place: float, said: Said, view: View, wording: Wording) -> Lane:
+    return Lane.of(course, place, figure(*said, _turned(course), wording), view)
+
+
 def figure(along: float, letter: str, turned: bool, wording: Wording) -> str:
     """A mark's running figure and its letter, which stands next to the tape."""
     written = wording.length(along)
     return f"{written} {letter}" if turned else f"{letter} {written}"
 
 
+def longest_within(run: float, tape: Tape) -> float:
+    """The running distance within a wall that has the longest figure on this tape, mm.
+
+    It is the last step before a whole inch, or before a whole ten of mm.
+    """
+    whole = 25.4 if tape.system is System.INCH else 10.0
+    return max(0.0, math.floor(run / whole) * whole - tape.step_mm)
+
+
+def figure_width(along: float, letter: str, size: float, wording: Wording) -> float:
+    """How wide a mark's figure is, in the unit of `size`."""
+    return text_width(figure(along, letter, True, wording), size, narrow=True)
+
+
 def _mark(
     course: Course,
     member: str,
     x_side: Side,
-    text: str,
+    said: Said,
     places: tuple[float, float],
     lift: float,
     view: View,
+    wording: Wording,
 ) -> tuple[Element, ...]:
     """A mark's line across the tape, its tail on the X side, its leader and its figure.
 
@@ -224,6 +252,7 @@ def _mark(
     bend, outward, (along, place) = course.bend, course.outward, places
     near, far, tip = (view.model(d) for d in (OFF - 1.2, OFF + BAND, OFF + BAND + LEAD))
     turned = _turned(course)
+    text = figure(*said, turned, wording)
     align = Align.END if turned else Align.START
     angle = outward if not turned else outward + (math.pi if outward < 0 else -math.pi)
     tail = along + view.model(1.1) * (1 if x_side is Side.RIGHT else -1)
@@ -245,7 +274,11 @@ def _places(course: Course, marks: list[tuple[Mark, float]], view: View) -> list
     wide, least = (view.model(view.size * s) for s in (PITCH, CLOSE if hemmed else TIGHT))
     room = course.high - course.low if hemmed else course.length
     gap = min(wide, max(least, room / max(1, len(marks) - 1)))
-    return spread([along for _, along in marks], gap, course.low, course.high)
+    alongs, step = [along for _, along in marks], view.model(STEP)
+    spread_out = spread(alongs, gap, course.low, course.high)
+    # Where one mark moves, all that crowd with it would move by next to nothing.
+    pairs = zip(alongs, spread_out, strict=True)
+    return [along + round((place - along) / step) * step for along, place in pairs]
 
 
 def _ticks(length: float, origin: Side, view: View, wording: Wording) -> list[tuple[float, float]]:

@@ -1,6 +1,6 @@
 """Bays: the clear room between two neighbouring uprights, where blocking and backing go."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import pairwise
 
 import msgspec
@@ -10,7 +10,14 @@ from core.framing.bending import height_on, topside, underside
 from core.framing.heads import Over
 from core.framing.layout import CLEAR
 from core.framing.member import Member, Role
+from core.kept import Kept
 from core.roof import RoofLine
+
+Pair = tuple[Member, Member]
+"""Two neighbouring uprights, the left one first."""
+
+Pairs = Callable[[list[Member]], Iterator[Pair]]
+"""The neighbours among uprights from left to right that are far enough apart for a bay."""
 
 _STANDS = frozenset({Role.STUD, Role.KING, Role.TRIMMER, Role.CRIPPLE})
 
@@ -36,14 +43,19 @@ class Bay(msgspec.Struct, frozen=True):
         return self.left < right - CLEAR and self.right > left + CLEAR
 
 
-def bays(members: tuple[Member, ...], over: Over, narrowest: float) -> tuple[Bay, ...]:
+def bays(members: tuple[Member, ...], over: Over, narrowest: float, kept: Kept) -> tuple[Bay, ...]:
     """The bays of a wall from left to right, those under sills and over headers with them.
 
-    A bay narrower than `narrowest` is none, nor is a doorway.
+    A bay narrower than `narrowest` is none, nor is a doorway. Bays between the same two uprights
+    are taken from what is `kept`.
     """
-    found = [*_over_floor(members, over), *_over_headers(members, over)]
-    wide = (bay for bay in found if bay.right - bay.left >= narrowest - CLEAR)
-    return tuple(sorted(wide, key=lambda bay: (bay.left, bay.foot)))
+
+    def pairs(standing: list[Member]) -> Iterator[Pair]:
+        wide = narrowest - CLEAR
+        return ((a, b) for a, b in pairwise(standing) if b.left - a.right >= wide)
+
+    found = [*_over_floor(members, over, pairs, kept), *_over_headers(members, over, pairs, kept)]
+    return tuple(sorted(found, key=lambda bay: (bay.left, bay.foot)))
 
 
 def timber_between(
@@ -74,21 +86,23 @@ def _between(member: Member, bottom: float, top: float) -> tuple[float, float]:
     return max(member.left, places[0]), min(member.right, places[1])
 
 
-def _over_floor(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
+def _over_floor(members: tuple[Member, ...], over: Over, pairs: Pairs, kept: Kept) -> Iterator[Bay]:
     """Bays that stand on the sole plate: up to the plates, or to the sill over them."""
     standing = [m for m in members if _on_floor(m)]
     sills = [m for m in members if m.role is Role.SILL]
     heads = [m for m in members if m.role is Role.HEADER]
-    for a, b in pairwise(sorted(standing, key=lambda m: m.left)):
+    for a, b in pairs(sorted(standing, key=lambda m: m.left)):
         foot = max(a.bottom, b.bottom)
         sill = next((s.bottom for s in sills if _over(s, a.right, b.left)), None)
         if sill is not None:
             yield Bay(_path(a), a.right, b.left, foot, sill, sill, 0.0)
         elif not _doorway(a, b, heads):
-            yield _up_to(_to_plates(_path(a), (a.right, b.left), foot, 0.0, over), (a, b))
+            yield kept.of(_to_plates, a, b, foot, 0.0, over)
 
 
-def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
+def _over_headers(
+    members: tuple[Member, ...], over: Over, pairs: Pairs, kept: Kept
+) -> Iterator[Bay]:
     """Bays that stand on headers, between kings and cripples."""
     heads = [m for m in members if m.role is Role.HEADER]
     tops = {_opening(h): h for h in sorted(heads, key=lambda h: h.top)}
@@ -104,10 +118,9 @@ def _over_headers(members: tuple[Member, ...], over: Over) -> Iterator[Bay]:
             and m.right >= header.left - CLEAR
             and m.near[-1][1] > height_on(course, max(m.left, header.left)) + CLEAR
         ]
-        for a, b in pairwise(beside):
+        for a, b in pairs(beside):
             foot = max(height_on(course, x) for x in (a.right, b.left))
-            bay = _to_plates(_path(a), (a.right, b.left), foot, foot - sole, over)
-            bay = _up_to(bay, (a, b))
+            bay = kept.of(_to_plates, a, b, foot, foot - sole, over)
             if bay.high > bay.foot + CLEAR:
                 yield bay
 
@@ -127,14 +140,15 @@ def _up_to(bay: Bay, beside: tuple[Member, Member]) -> Bay:
     return msgspec.structs.replace(bay, low=low, high=high)
 
 
-def _to_plates(
-    cause: str, sides: tuple[float, float], foot: float, datum: float, over: Over
-) -> Bay:
-    """A bay that the plates close; `low` is the least height on either face."""
-    left, right = sides
+def _to_plates(a: Member, b: Member, foot: float, datum: float, over: Over) -> Bay:
+    """A bay between two uprights that the plates close; `low` is the least height on either face.
+
+    It is no higher than an upright that stops under a purlin.
+    """
+    left, right = a.right, b.left
     low = min(line.lowest(left, right) for line in over)
     high = max(_highest(line, left, right) for line in over)
-    return Bay(cause, left, right, foot, low, high, datum)
+    return _up_to(Bay(_path(a), left, right, foot, low, high, datum), (a, b))
 
 
 def _highest(line: RoofLine, left: float, right: float) -> float:

@@ -101,5 +101,5 @@ def _stretch(segment: Segment, need: float) -> Range | None:
 
 
 def _overlaps(ranges: tuple[Range, ...], others: tuple[Range, ...]) -> tuple[Range, ...]:
-    both = ((max(a, c), min(b, d)) for a, b in ranges for c, d in others)
-    return tuple((a, b) for a, b in both if a <= b + CLEAR)
+    both = [(a if a > c else c, b if b < d else d) for a, b in ranges for c, d in others]
+    return tuple([(low, high) for low, high in both if low <= high + CLEAR])

@@ -1,6 +1,7 @@
 """The frame of a wall: every member in its place, and what could not be framed as stated."""
 
 from collections.abc import Iterator
+from functools import cached_property
 
 import msgspec
 
@@ -31,7 +32,7 @@ from core.roof import RoofLine
 _ALONE = Surroundings()
 
 
-class Frame(msgspec.Struct, frozen=True):
+class Frame(msgspec.Struct, frozen=True, dict=True):
     """The members of a wall from left to right, its openings, and the studs with no room.
 
     `near` and `far` are the undersides of the plates on both faces; `no_room` holds the keys of
@@ -59,7 +60,16 @@ class Frame(msgspec.Struct, frozen=True):
 
     def member(self, key: str) -> Member | None:
         """The member with this key, or None."""
-        return next((m for m in self.members if m.key == key), None)
+        return self._by_key.get(key)
+
+    @cached_property
+    def _by_key(self) -> dict[str, Member]:
+        return {member.key: member for member in reversed(self.members)}
+
+    @cached_property
+    def soles(self) -> tuple[Member, ...]:
+        """The sole plate, or its pieces between doorways."""
+        return tuple(m for m in self.members if m.role is Role.SOLE_PLATE)
 
 
 def frame_wall(
@@ -100,7 +110,7 @@ def frame_wall(
     straight = tuple(m if m.lies else kept.of(one_cut, m) for m in members)
     short, under = stopped(straight, around.purlins)
     cut, tried = fitted(wall, short, kept)
-    nailed = nailed_in(wall, around, over, near, cut)
+    nailed = nailed_in(wall, around, over, near, cut, kept)
     members = (*cut, *nailed.members)
     no_room, low = (*no_room, *crowded), (*low_ends, *low)
     return Frame(

@@ -41,7 +41,7 @@ LYING = frozenset(
 """Roles whose members lie along the wall instead of standing in it."""
 
 
-class Facet(msgspec.Struct, frozen=True):
+class Facet(msgspec.Struct, frozen=True, cache_hash=True):
     """One flat of an end cut, as the saw is set from a square cut; radians.
 
     `mitre` swings the saw across the wide face, positive where the cut rises away from face A;

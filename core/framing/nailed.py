@@ -10,6 +10,7 @@ from core.framing.meeting import Meeting
 from core.framing.meeting_studs import meeting_studs
 from core.framing.member import Member
 from core.framing.rafters import OverPlate, Rafters, between_rafters, over_plate
+from core.kept import Kept
 from core.model import Wall
 from core.roof import PurlinThrough, RoofLine
 
@@ -48,10 +49,15 @@ def studs_at_meetings(
 
 
 def nailed_in(
-    wall: Wall, around: Surroundings, over: Over, near: RoofLine, members: tuple[Member, ...]
+    wall: Wall,
+    around: Surroundings,
+    over: Over,
+    near: RoofLine,
+    members: tuple[Member, ...],
+    kept: Kept,
 ) -> Nailed:
     """Everything nailed into the frame of `members`; backing finds its room before blocking."""
-    found = bays(members, over, wall.stud.thickness.mm)
+    found = bays(members, over, wall.stud.thickness.mm, kept)
     backing = fixture_backing(wall, found)
     for met in around.meetings:
         backing = (*backing, *meeting_backing(wall, met, found, backing))

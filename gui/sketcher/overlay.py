@@ -1,8 +1,9 @@
 """What is drawn over the sheet in chalk: the thing under the pointer, and the thing held."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from core.drawing import Drawing, Pen, Text
@@ -12,7 +13,7 @@ from gui.sketcher.camera import TEXT_MM, XY, Camera
 from gui.sketcher.extent import marker_corners, pixels
 from gui.sketcher.fonts import font
 from gui.sketcher.hit import kin, outline
-from gui.sketcher.paint import Ink, polygon
+from gui.sketcher.paint import Ink, fill, polygon, shape, shape_of
 from gui.things import Kind, thing_of
 
 _NUMBERS = frozenset({Pen.MARK, Pen.LENGTH, Pen.LABEL})
@@ -82,15 +83,17 @@ def paint_note(painter: QPainter, rect: QRect, text: str, ink: Ink) -> None:
 
 
 def _wash(painter: QPainter, on: Chalk, key: str, strength: float, weight: float) -> None:
-    shape = outline(on.result, key)
-    if shape is None:
+    outlined = outline(on.result, key)
+    if outlined is None:
         return
-    chalk = on.ink.theme.chalk
-    line = QPen(chalk, weight)
-    line.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
-    painter.setPen(line)
+    chalk, corners = on.ink.theme.chalk, polygon(outlined, on.camera)
+    painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(_thin(chalk, strength))
-    painter.drawPolygon(polygon(shape, on.camera))
+    fill(painter, shape(outlined, on.camera))
+    # Side by side: an outline as one path costs ten times as much, and this is done on each frame.
+    painter.setPen(QPen(chalk, weight, c=Qt.PenCapStyle.SquareCap))
+    points = corners.toList()
+    painter.drawLines([QLineF(*side) for side in pairwise((*points, points[0]))])
 
 
 def _strength(on: Chalk, key: str) -> float:
@@ -105,7 +108,7 @@ def _numbers(painter: QPainter, on: Chalk, keys: frozenset[str]) -> None:
     for element in on.drawing:
         if element.key in keys and isinstance(element, Text) and element.pen in _NUMBERS:
             corners = marker_corners(element, on.camera, on.ink.density)
-            painter.drawPolygon(QPolygonF([QPointF(*corner) for corner in corners]))
+            fill(painter, shape_of(corners))
 
 
 def _handles(painter: QPainter, on: Chalk, key: str) -> None:

@@ -1,11 +1,11 @@
 """Elements of the neutral drawing, painted with Qt."""
 
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from functools import lru_cache
 from itertools import pairwise
 
-from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPen, QPolygonF, QStaticText, QTransform
 
 from core.drawing import Align, Element, Fill, Pen, Stroke, Text
@@ -32,6 +32,9 @@ class Ink:
         self.fills[Pen.ABOVE_ROOF] = _hatch(theme)
         self.texts = {pen: QPen(theme.looks[pen].text) for pen in Pen}
 
+
+_EVEN = 1e-6
+"""Sides that lean by less than this, mm or px, count as along x or y."""
 
 Ready = Callable[[QPainter], None]
 """An element turned into px, pens and brushes: it only has to be given to a painter."""
@@ -75,13 +78,40 @@ def _all(parts: list[Ready]) -> Ready:
     return put
 
 
+def shape(points: Sequence[XY], camera: Camera) -> QPolygonF | QRectF:
+    """Model points as a shape in px to be filled: a rectangle where they are an upright one."""
+    return shape_of([camera.to_screen(point) for point in points])
+
+
+def shape_of(corners: Sequence[XY]) -> QPolygonF | QRectF:
+    """A shape to be filled by its corners, px."""
+    if len(corners) == 4 and _upright(corners):
+        return QRectF(QPointF(*corners[0]), QPointF(*corners[2])).normalized()
+    return QPolygonF([QPointF(*corner) for corner in corners])
+
+
+def fill(painter: QPainter, shape: QPolygonF | QRectF) -> None:
+    """Fill a shape with the painter's brush; a rectangle takes half the time of a polygon."""
+    if isinstance(shape, QRectF):
+        painter.drawRect(shape)
+    else:
+        painter.drawPolygon(shape)
+
+
+def _upright(points: Sequence[XY]) -> bool:
+    """Whether four corners in their order are those of a rectangle along x and y."""
+    (a, b), (c, d), (e, f), (g, h) = points
+    level, plumb = (b - d, c - e, f - h, g - a), (a - c, d - f, e - g, h - b)
+    return any(max(map(abs, sides)) < _EVEN for sides in (level, plumb))
+
+
 def _fill(brush: QBrush, corners: tuple[XY, ...], camera: Camera) -> Ready:
-    outline = polygon(corners, camera)
+    inside = shape(corners, camera)
 
     def put(painter: QPainter) -> None:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(brush)
-        painter.drawPolygon(outline)
+        fill(painter, inside)
 
     return put
 

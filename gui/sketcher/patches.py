@@ -38,7 +38,7 @@ def _take_in(found: list[Dots], one: Dots) -> None:
     """Put a rectangle among others, as one with all of them that it wastes little with."""
     n = 0
     while n < len(found):
-        both = around([one, found[n]])
+        both = _both(one, found[n])
         if _area(both) <= _area(one) + _area(found[n]) + SPARE:
             one = both
             del found[n]
@@ -46,6 +46,18 @@ def _take_in(found: list[Dots], one: Dots) -> None:
         else:
             n += 1
     found.append(one)
+
+
+def _both(one: Dots, other: Dots) -> Dots:
+    """The rectangle around two; written out, since hundreds of pairs are tried on each frame."""
+    a, b, c, d = one
+    left, top, right, bottom = other
+    return (
+        a if a < left else left,
+        b if b < top else top,
+        c if c > right else right,
+        d if d > bottom else bottom,
+    )
 
 
 def _area(one: Dots) -> int:

@@ -11,7 +11,8 @@ from core.drawing.extent import text_corners
 from core.drawing.placing import Rect, bounds
 from core.framing import Role
 from core.job import work_out
-from core.lengths import System, Tape
+from core.job.work import wall_result
+from core.lengths import Length, System, Tape
 from core.model import Project, Side, SiteRecord
 from core.wording import Wording
 from strategies import projects
@@ -62,12 +63,26 @@ def test_a_view_may_leave_things_out(show: Show, pens: set[Pen]) -> None:
 
 
 def test_the_strings_stand_under_the_marks() -> None:
-    """The longest figure of the sole tape is "207 1/4" X": its reach, half a mm, then 5.4."""
+    """Below the reach of the sole tape's figures by half a mm, then 5.4."""
     reach = marks_reach(WALL, VIEW, US_WORDS)
     door = next(e for e in DRAWING if isinstance(e, Dimension) and e.key == "B/door-1")
     assert door.start[1] == pytest.approx(-32 * (reach + 0.5))
     bare = View(1 / 32, shows=frozenset({Show.DIMENSIONS}))
     assert marks_reach(WALL, bare, US_WORDS) == 0.0
+
+
+def test_the_strings_stay_where_they_are_when_a_mark_comes_to_a_sixteenth() -> None:
+    """Moved by 1/16 in. the door's kings have longer figures than before."""
+    reaches = set()
+    for by in (0.0, 25.4 / 16):
+        wall = WALL.wall
+        first, *others = wall.openings
+        left = Length.of_inches((first.left.mm + by) / 25.4)
+        moved = msgspec.structs.replace(first, left=left)
+        wall = msgspec.structs.replace(wall, openings=(moved, *others))
+        inputs = msgspec.structs.replace(WALL.inputs, wall=wall)
+        reaches.add(marks_reach(wall_result(inputs), VIEW, US_WORDS))
+    assert len(reaches) == 1
 
 
 def test_the_sole_marks() -> None:

@@ -12,7 +12,6 @@ from core.drawing.dimension import ROOM, dimension_line
 from core.drawing.strings import BESIDE, FIRST, STRING, figures_reach, strings
 from core.drawing.typeface import text_width
 from core.framing import Fit, Frame, PlacedOpening
-from core.kept import Kept
 from core.lengths import System, Tape
 from core.roof import RoofLine, Segment
 from core.wording import Wording
@@ -127,9 +126,6 @@ def test_a_low_end_has_its_figure_outward_of_its_line() -> None:
 
 
 def test_how_far_the_marks_reach() -> None:
-    """Past tape and leader by 0.8 mm and the longest figure: "1381 X" has 4 * 488 + 230 + X."""
-    longest = text_width("1381 X", 3.5, narrow=True)
-    assert figures_reach(["0 X", "1381 X"], VIEW, Kept()) == pytest.approx(
-        OFF + BAND + LEAD + 0.8 + longest
-    )
-    assert figures_reach([], VIEW, Kept()) == OFF + BAND + LEAD + 0.8
+    """Past tape and leader by 0.8 mm and the longest figure."""
+    assert figures_reach([3.0, 14.5]) == pytest.approx(OFF + BAND + LEAD + 0.8 + 14.5)
+    assert figures_reach([]) == OFF + BAND + LEAD + 0.8

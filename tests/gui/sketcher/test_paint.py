@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QFontInfo, QFontMetricsF, QImage
 
 from core.drawing import Align, Dimension, Element, Fill, Pen, Stroke, Text
@@ -13,7 +13,7 @@ from core.drawing.typeface import FAMILY, NARROW_FAMILY, cap_height, text_width
 from gui.sketcher.camera import Camera
 from gui.sketcher.fonts import font
 from gui.sketcher.layers import Scene
-from gui.sketcher.paint import Ink
+from gui.sketcher.paint import Ink, shape
 from gui.theme import Theme
 from painted import colours, inked, picture
 
@@ -148,3 +148,24 @@ def test_qt_writes_as_wide_as_the_core_measures(pixels: int, bold: bool, narrow:
     text = 'B14  113 15/16" Long Point'
     measured = text_width(text, float(pixels), bold, narrow=narrow)
     assert QFontMetricsF(made).horizontalAdvance(text) == pytest.approx(measured, rel=0.006)
+
+
+@pytest.mark.parametrize(
+    ("points", "upright"),
+    [
+        (SQUARE, True),
+        (SQUARE[::-1], True),
+        ((*SQUARE[1:], SQUARE[0]), True),
+        (((0.0, 0.0), (200.0, 1e-9), (200.0, 100.0), (0.0, 100.0)), True),
+        (((0.0, 0.0), (200.0, 10.0), (200.0, 100.0), (0.0, 100.0)), False),
+        (((0.0, 0.0), (200.0, 0.0), (150.0, 100.0), (50.0, 100.0)), False),
+        (SQUARE[:3], False),
+    ],
+)
+def test_upright_rectangles_are_filled_as_such(
+    points: tuple[tuple[float, float], ...], upright: bool
+) -> None:
+    found = shape(points, CAMERA)
+    assert isinstance(found, QRectF) is upright
+    outline = found if isinstance(found, QRectF) else found.boundingRect()
+    assert (outline.left(), outline.bottom()) == (20.0, 180.0)
