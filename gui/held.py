@@ -1,42 +1,19 @@
 """The right side of the window: what is held, its numbers and fields; else the wall or the room."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from core.framing import Printed
 from core.wording import message
 from gui.desk import Desk
 from gui.figure import Figure
+from gui.forms import Forms
 from gui.numbers import numbers_of, workings_of
-from gui.panels.box import BoxForm
 from gui.panels.cautions import Cautions, grave_first
 from gui.panels.cut_view import CutView
-from gui.panels.doubled import DoubledForm
-from gui.panels.fixture import FixtureForm
 from gui.panels.form import Form
-from gui.panels.habits import HabitsForm
-from gui.panels.leaf import LeafForm
-from gui.panels.leaning import LeaningForm
-from gui.panels.measured import MeasuredForm
-from gui.panels.measured_stud import MeasuredStudForm
-from gui.panels.nailed import NailedForm
-from gui.panels.nails import NailsForm
 from gui.panels.numbers_view import NumbersView
-from gui.panels.opening import OpeningForm
-from gui.panels.passing import PassingForm
-from gui.panels.plate_rules import PlateRulesForm
-from gui.panels.plates import PlatesForm
-from gui.panels.raising import RaisingForm
-from gui.panels.roof_parts import RoofPartsForm
-from gui.panels.room import RoomForm
-from gui.panels.rules import RulesForm
-from gui.panels.saw import SawForm
 from gui.panels.section import Section
-from gui.panels.since import SinceForm
-from gui.panels.stud import StudForm
-from gui.panels.turns import TurnsForm
-from gui.panels.wall import WallForm
-from gui.panels.zone import ZoneForm
 from gui.sizes import scaled
 from gui.things import Kind, name_of, thing_of
 
@@ -73,6 +50,36 @@ _OF_THE_WALL = (
 _OF_THE_ROOM = ("room", "roof-parts", "turns", "habits", "plate-rules", "saw")
 
 
+_IN_ORDER = (
+    "passing",
+    "opening",
+    "leaf",
+    "box",
+    "stud",
+    "measured-stud",
+    "fixed",
+    "doubled",
+    "since",
+    "wall",
+    "leaning",
+    "measured",
+    "fixture",
+    "zone",
+    "nailed",
+    "raising",
+    "turns",
+    "nails",
+    "rules",
+    "plates",
+    "to-room",
+    "room",
+    "roof-parts",
+    "habits",
+    "plate-rules",
+    "saw",
+)
+"""All forms from top to bottom."""
+
 class Held(QScrollArea):
     """Numbers, cautions and fields of the thing held, or of the wall or room shown."""
 
@@ -84,54 +91,8 @@ class Held(QScrollArea):
         self.cut = CutView(desk)
         self.cautions = Cautions(desk)
         self.standing = Cautions(desk, "severity.standing")
-        fixed = Form(desk, words)
-        fixed.sentence("held.goes-with-wall")
-        self.opening, self.box = OpeningForm(desk, words), BoxForm(desk, words)
-        self.leaf = LeafForm(desk, words)
-        self.stud, self.wall = StudForm(desk, words), WallForm(desk, words)
-        self.zone = ZoneForm(desk, words)
-        self.nailed, self.fixture = NailedForm(desk, words), FixtureForm(desk, words)
-        self.rules, self.doubled = RulesForm(desk, words), DoubledForm(desk, words)
-        self.room, self.habits = RoomForm(desk, words), HabitsForm(desk, words)
-        self.since = SinceForm(desk, words)
-        self.measured = MeasuredForm(desk, words)
-        self.measured_stud = MeasuredStudForm(desk, words)
-        self.raising, self.nails = RaisingForm(desk, words), NailsForm(desk, words)
-        self.turns = TurnsForm(desk, words)
-        self.roof_parts = RoofPartsForm(desk, words)
-        self.plates, self.saw = PlatesForm(desk, words), SawForm(desk, words)
-        self.plate_rules = PlateRulesForm(desk, words)
-        self.to_room = QPushButton(words.word("held.to-room"))
-        self.to_room.clicked.connect(desk.show_room)
-        self.passing, self.leaning = PassingForm(desk, words), LeaningForm(desk, words)
-        self._forms: dict[str, QWidget] = {
-            "passing": self.passing,
-            "opening": self.opening,
-            "leaf": Section(words.word("heading.leaf"), self.leaf),
-            "box": self.box,
-            "stud": self.stud,
-            "measured-stud": self.measured_stud,
-            "fixed": fixed,
-            "doubled": self.doubled,
-            "since": self.since,
-            "wall": self.wall,
-            "leaning": Section(words.word("heading.leaning"), self.leaning),
-            "measured": Section(words.word("heading.measured"), self.measured),
-            "fixture": self.fixture,
-            "zone": self.zone,
-            "nailed": Section(words.word("heading.nailed"), self.nailed),
-            "raising": Section(words.word("heading.up"), self.raising, lazy=True),
-            "turns": Section(words.word("heading.turns"), self.turns, lazy=True),
-            "nails": Section(words.word("heading.nails"), self.nails, lazy=True),
-            "rules": Section(words.word("heading.rules"), self.rules),
-            "plates": Section(words.word("heading.plates"), self.plates),
-            "to-room": self.to_room,
-            "room": self.room,
-            "roof-parts": Section(words.word("heading.roof-parts"), self.roof_parts),
-            "habits": Section(words.word("heading.habits"), self.habits),
-            "plate-rules": Section(words.word("heading.plate-rules"), self.plate_rules),
-            "saw": Section(words.word("heading.saw"), self.saw),
-        }
+        self.forms = Forms(desk)
+        self._parts: dict[str, QWidget] = {}
         self.together = QLabel()
         self.together.setObjectName("faint")
         self.together.setWordWrap(True)
@@ -145,16 +106,10 @@ class Held(QScrollArea):
         column = QVBoxLayout(inside)
         column.setContentsMargins(16, 14, 16, 16)
         column.setSpacing(12)
-        parts = (
-            self.together,
-            self.numbers,
-            self.cut,
-            self.cautions,
-            *self._forms.values(),
-            self.standing,
-        )
-        for part in parts:
+        over = (self.together, self.numbers, self.cut, self.cautions)
+        for part in (*over, self.standing):
             column.addWidget(part)
+        self.column = column
         column.addStretch(1)
         self.setWidget(inside)
         self.setWidgetResizable(True)
@@ -166,12 +121,12 @@ class Held(QScrollArea):
         """Shows the project on the desk and what is held of it."""
         result = self._desk.result
         shown = self._shown()
-        for name, widget in self._forms.items():
+        parts = [self.part(name) for name in shown]
+        for name, widget in self._parts.items():
             widget.setVisible(name in shown)
-        for name in shown:
-            form = self._forms[name]
-            if isinstance(form, Form | Section):
-                form.refresh()
+        for part in parts:
+            if isinstance(part, Form | Section):
+                part.refresh()
         self._tell_together()
         self.numbers.setVisible(result is not None)
         if result is not None:
@@ -192,6 +147,21 @@ class Held(QScrollArea):
                 desk.wording.say(message("held.together", count=count, chief=chief))
             )
 
+    def part(self, name: str) -> QWidget:
+        """A form as it stands in the column, put in its place there if it was not there yet."""
+        if name not in self._parts:
+            before = sum(other in self._parts for other in _IN_ORDER[: _IN_ORDER.index(name)])
+            self._parts[name] = part = self.forms.part(name)
+            over = self.column.indexOf(self.cautions) + 1
+            self.column.insertWidget(over + before, part)
+        return self._parts[name]
+
+    @property
+    def stands(self) -> tuple[str, ...]:
+        """The names of the forms that are to be seen, from top to bottom."""
+        there = (name for name in _IN_ORDER if name in self._parts)
+        return tuple(name for name in there if not self._parts[name].isHidden())
+
     def _explained(self, figure: Figure) -> tuple[Printed, ...]:
         """The working of a number of what is held, or of the wall."""
         desk = self._desk
@@ -208,10 +178,10 @@ class Held(QScrollArea):
         if thing is None:
             hidden = self._not_of_this_wall()
             return tuple(name for name in _OF_THE_WALL if name not in hidden)
-        also = ("measured-stud",) if self.measured_stud.shows_held else ()
+        also = ("measured-stud",) if self.forms.measured_stud.shows_held else ()
         return (*_FORMS_OF[thing.kind], *also)
 
     def _not_of_this_wall(self) -> set[str]:
         """The forms that have nothing to say of the wall shown."""
-        speak = {"passing": self.passing.meets_any, "since": self.since.stands}
+        speak = {"passing": self.forms.passing.meets_any, "since": self.forms.since.stands}
         return {name for name, has in speak.items() if not has}

@@ -1,38 +1,21 @@
 """The middle of the window: the sheet of one wall, its walk, or the room with its plan."""
 
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPoint, Signal
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from gui.desk import Desk
-from gui.plan.bar import PlanPage
-from gui.plan.plan import Plan
-from gui.section.section import SectionView
-from gui.site.walk import Walk
 from gui.sketcher.ghosts import Part
 from gui.sketcher.sheet import Sheet
 from gui.theme import Theme
 from gui.tray import Tray
 
-
-class RoomView(QSplitter):
-    """The room: its plan, and under it the room cut across."""
-
-    def __init__(self, desk: Desk, theme: Theme) -> None:
-        super().__init__(Qt.Orientation.Vertical)
-        self.page, self.section = PlanPage(desk, theme), SectionView(desk, theme)
-        self.plan = self.page.plan
-        self.setChildrenCollapsible(False)
-        self.setHandleWidth(1)
-        self.addWidget(self.page)
-        self.addWidget(self.section)
-        # Walls are drawn in the plan, so it gets most of the room.
-        self.setStretchFactor(0, 3)
-        self.setStretchFactor(1, 2)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Draws by day or by night."""
-        self.plan.set_theme(theme)
-        self.section.set_theme(theme)
+if TYPE_CHECKING:
+    from gui.plan.plan import Plan
+    from gui.room_view import RoomView
+    from gui.site.walk import Walk
 
 
 class WallView(QWidget):
@@ -74,30 +57,50 @@ class WallView(QWidget):
 
 
 class Middle(QStackedWidget):
-    """Shows what the desk looks at, and passes on how near it is looked at."""
+    """Shows what the desk looks at, and passes on how near it is looked at.
+
+    Only the wall's page is made at the start; the others are when they are first asked for.
+    """
+
+    walk_left = Signal()
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
         super().__init__()
-        self._desk = desk
+        self._desk, self._theme = desk, theme
         self.sheet = Sheet(desk, theme)
         self.wall = WallView(desk, theme, self.sheet)
-        self.room = RoomView(desk, theme)
-        self.walk = Walk(desk, theme)
+        self.addWidget(self.wall)
         self.walking = False
-        for page in (self.wall, self.room, self.walk):
-            self.addWidget(page)
         self.refresh()
 
+    @cached_property
+    def room(self) -> "RoomView":
+        """The room, made when it is first looked at."""
+        from gui.room_view import RoomView
+
+        view = RoomView(self._desk, self._theme)
+        self.addWidget(view)
+        return view
+
+    @cached_property
+    def walk(self) -> "Walk":
+        """The walk of a wall, made when it is first looked at."""
+        from gui.site.walk import Walk
+
+        walk = Walk(self._desk, self._theme)
+        walk.left.connect(self.walk_left)
+        self.addWidget(walk)
+        return walk
+
     @property
-    def paper(self) -> Sheet | Plan:
+    def paper(self) -> "Sheet | Plan":
         """The paper that is drawn on: the wall's sheet, or the room's plan."""
         return self.sheet if self.currentWidget() is self.wall else self.room.plan
 
     def refresh(self) -> None:
         """Shows what the desk looks at; the keys go with it if the paper had them."""
-        page: QWidget = self.walk if self.walking else self.wall
-        wanted = self.room if self._desk.letter is None else page
-        if wanted is self.walk:
+        wanted = self._wanted()
+        if self.walking and wanted is self.walk:
             self.walk.refresh()
         if wanted is self.currentWidget():
             return
@@ -106,16 +109,27 @@ class Middle(QStackedWidget):
         if had:
             self.paper.setFocus()
 
+    def _wanted(self) -> QWidget:
+        if self._desk.letter is None:
+            return self.room
+        return self.walk if self.walking else self.wall
+
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""
+        self._theme = theme
         self.wall.set_theme(theme)
-        self.room.set_theme(theme)
-        self.walk.set_theme(theme)
+        for page in self._others():
+            page.set_theme(theme)
+
+    def _others(self) -> "tuple[RoomView | Walk, ...]":
+        """The pages beside the wall's that have been made."""
+        made = vars(self)
+        return tuple(made[name] for name in ("room", "walk") if name in made)
 
     @property
     def walks(self) -> bool:
         """Whether a wall is shown as it is walked."""
-        return self.currentWidget() is self.walk
+        return self.walking and self.currentWidget() is self.walk
 
     def fit(self) -> None:
         """Shows the whole of the wall or room."""

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
@@ -34,7 +35,6 @@ from gui.keeping import Kept
 from gui.looks import Looks
 from gui.menus import Menus
 from gui.middle import Middle
-from gui.newroom.page import NewRoom
 from gui.pace import Pace
 from gui.recent_menu import RecentMenu
 from gui.site.doubt_bar import DoubtBar
@@ -43,6 +43,9 @@ from gui.style import palette, style_sheet
 from gui.theme import Theme
 from gui.tips import answer
 from gui.walls import Walls
+
+if TYPE_CHECKING:
+    from gui.newroom.page import NewRoom
 
 _PAUSE_MS = 80
 """Between two refreshings of the right side while something is dragged."""
@@ -121,7 +124,7 @@ class Window(QMainWindow):
             "walk": self._turn_walking,
         }
         self.menus = Menus(self.menuBar(), self.desk, self.files, self.middle, more)
-        self.middle.walk.left.connect(self.menus.actions["action.walk"].trigger)
+        self.middle.walk_left.connect(self.menus.actions["action.walk"].trigger)
         self.doubt = DoubtBar(self.desk)
         column.insertWidget(0, self.doubt)
         self.walls.add.clicked.connect(self._draw_wall)
@@ -156,6 +159,9 @@ class Window(QMainWindow):
         """Asks for a new room; the work at hand stays until that one begins."""
         self._leave_page()
         name = self.desk.wording.word("new.project")
+        # Only who begins a room needs its page.
+        from gui.newroom.page import NewRoom
+
         page = self.page = NewRoom(system, name, self.theme)
         page.begun.connect(self._begin)
         page.left.connect(self._leave_page)

@@ -1,5 +1,7 @@
 """A form under a heading that folds it away."""
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QToolButton, QVBoxLayout, QWidget
 
@@ -9,12 +11,13 @@ from gui.panels.form import Form
 class Section(QWidget):
     """A heading to press, and the form under it when it is unfolded.
 
-    A `lazy` one, whose values take time to work out, is brought up to date only while unfolded.
+    The form is made when it is first unfolded, and brought up to date only while it is.
     """
 
-    def __init__(self, text: str, form: Form, *, lazy: bool = False) -> None:
+    def __init__(self, text: str, make: Callable[[], QWidget]) -> None:
         super().__init__()
-        self._form, self._lazy = form, lazy
+        self._make = make
+        self._form: QWidget | None = None
         self.button = QToolButton()
         self.button.setText(text)
         self.button.setObjectName("fold")
@@ -26,18 +29,20 @@ class Section(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
         column.addWidget(self.button)
-        column.addWidget(form)
-        form.setVisible(False)
+        self._column = column
 
     def refresh(self) -> None:
         """Shows the values of the project on the desk."""
-        if self.button.isChecked() or not self._lazy:
+        if self.button.isChecked() and isinstance(self._form, Form):
             self._form.refresh()
 
     def _unfold(self, unfolded: bool) -> None:
         arrow = Qt.ArrowType.DownArrow if unfolded else Qt.ArrowType.RightArrow
         self.button.setArrowType(arrow)
+        if self._form is None:
+            self._form = self._make()
+            self._column.addWidget(self._form)
         # A section that is not shown holds nothing to show the values of.
-        if unfolded and self._lazy and not self.isHidden():
-            self._form.refresh()
+        if not self.isHidden():
+            self.refresh()
         self._form.setVisible(unfolded)

@@ -26,11 +26,21 @@ class Sight:
         self._seen: tuple[str, Rect] | None = None
         self._laid: tuple[WallResult, View, Wording, Drawing] | None = None
         self._kept = Kept()
-        self.camera = Camera(1.0, 0.0, 0.0)
+        self._camera = Camera(1.0, 0.0, 0.0)
+        self._wanted: tuple[WallResult, XY, float] | None = None
+
+    @property
+    def camera(self) -> Camera:
+        """How the wall is looked at; fitted to it only now, for a window is sized more than once
+        before it is first painted."""
+        if self._wanted is not None:
+            (result, size, density), self._wanted = self._wanted, None
+            self._camera = fitted(result, self._desk.wording, size, density)
+        return self._camera
 
     def look(self, camera: Camera) -> None:
         """Look as the person chooses."""
-        self.camera = camera
+        self._camera, self._wanted = camera, None
         self._fitted = False
 
     def fit(self, size: XY, density: float) -> None:
@@ -38,7 +48,7 @@ class Sight:
         self._fitted = True
         result = self._desk.result
         if result is not None and min(size) >= 1:
-            self.camera = fitted(result, self._desk.wording, size, density)
+            self._wanted = (result, size, density)
             self._seen = _seen(result)
 
     def follow(self, size: XY, density: float, *, resized: bool = False) -> None:

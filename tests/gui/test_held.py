@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import msgspec
 import pytest
-from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.desk import Desk
@@ -26,48 +25,37 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
     return made
 
 
-OF_THE_WALL = [
+OF_THE_WALL = (
     "wall",
-    "rules",
     "measured",
     "nailed",
     "raising",
     "nails",
+    "rules",
     "plates",
-    "to_room",
-]
-OF_THE_ROOM = ["room", "roof_parts", "habits", "plate_rules", "saw"]
-
-
-def shown(held: Held) -> list[str]:
-    names = ("opening", "leaf", "box", "stud", "doubled", "fixture", *OF_THE_WALL, *OF_THE_ROOM)
-    return [name for name in names if not _outer(held, name).isHidden()]
-
-
-def _outer(held: Held, name: str) -> QWidget:
-    form: QWidget = getattr(held, name.replace("-", "_"))
-    parent = form.parentWidget()
-    return parent if isinstance(parent, Section) else form
+    "to-room",
+)
+OF_THE_ROOM = ("room", "roof-parts", "habits", "plate-rules", "saw")
 
 
 @pytest.mark.parametrize(
     ("key", "forms", "name"),
     [
         (None, OF_THE_WALL, "B partition"),
-        (STUD, ["stud", "doubled"], "B3 stud"),
-        (CRIPPLE, ["stud"], "B8 cripple"),
-        (DOOR, ["opening", "leaf"], "door 1 door"),
-        ("B/door-1/king/left", ["opening", "leaf"], "B5 king stud"),
-        (BOX, ["box"], "box 1 box"),
-        ("B/end/left", ["doubled"], "B1 stud"),
-        ("B/sole", [], "B17 sole plate"),
+        (STUD, ("stud", "measured-stud", "doubled"), "B3 stud"),
+        (CRIPPLE, ("stud", "measured-stud"), "B8 cripple"),
+        (DOOR, ("opening", "leaf"), "door 1 door"),
+        ("B/door-1/king/left", ("opening", "leaf", "measured-stud"), "B5 king stud"),
+        (BOX, ("box",), "box 1 box"),
+        ("B/end/left", ("measured-stud", "fixed", "doubled"), "B1 stud"),
+        ("B/sole", ("fixed",), "B17 sole plate"),
     ],
 )
 def test_each_thing_has_its_numbers_and_fields(
-    desk: Desk, held: Held, key: str | None, forms: list[str], name: str
+    desk: Desk, held: Held, key: str | None, forms: tuple[str, ...], name: str
 ) -> None:
     desk.hold(key)
-    assert shown(held) == forms
+    assert held.stands == forms
     assert held.numbers.accessibleName() == name
 
 
@@ -80,24 +68,41 @@ def test_the_numbers_are_said_to_those_who_listen(desk: Desk, held: Held) -> Non
 def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
     held = Held(desk_of(msgspec.structs.replace(loft(), walls=())))
     qtbot.addWidget(held)
-    assert shown(held) == OF_THE_ROOM
+    assert held.stands == OF_THE_ROOM
     assert held.numbers.isHidden()
 
 
 def test_from_a_wall_one_press_leads_to_the_forms_of_the_room(desk: Desk, held: Held) -> None:
-    held.to_room.click()
+    held.forms.to_room.click()
     held.refresh()
-    assert (desk.letter, shown(held)) == (None, OF_THE_ROOM)
+    assert (desk.letter, held.stands) == (None, OF_THE_ROOM)
 
 
 def test_a_section_unfolds_when_pressed(held: Held) -> None:
-    section = held.habits.parentWidget()
+    section = held.part("habits")
     assert isinstance(section, Section)
-    assert held.habits.isHidden()
     section.button.click()
-    assert not held.habits.isHidden()
+    habits = held.forms.habits
+    assert habits.parentWidget() is section
+    assert not habits.isHidden()
     section.button.click()
-    assert held.habits.isHidden()
+    assert habits.isHidden()
+
+
+def test_what_is_folded_is_not_yet_made(held: Held) -> None:
+    """A start has to show no more than the wall's own fields."""
+    assert "wall" in vars(held.forms)
+    assert not {"rules", "nails", "saw", "opening", "room"} & vars(held.forms).keys()
+
+
+def test_forms_stand_in_their_order_whenever_they_are_made(desk: Desk, held: Held) -> None:
+    desk.hold(DOOR)
+    desk.show_room()
+    desk.show_wall("B")
+    held.refresh()
+    at = [held.column.indexOf(held.part(name)) for name in (*OF_THE_WALL, *OF_THE_ROOM)]
+    assert at == sorted(at)
+    assert held.stands == OF_THE_WALL
 
 
 def test_standing_cautions_stand_there_while_nothing_is_held(desk: Desk, held: Held) -> None:

@@ -210,7 +210,7 @@ def test_a_long_line_at_the_foot_does_not_widen_the_window(shown: Shown) -> None
 
 def test_the_panels_follow_a_drag(shown: Shown, qtbot: QtBot) -> None:
     shown.desk.hold(DOOR)
-    left = shown.window.held.opening.left
+    left = shown.window.held.forms.opening.left
     for step in range(1, 9):
         project = move_opening(shown.desk.document.project, "B", "door-1", (60 + step) * INCH)
         shown.desk.preview(project)
@@ -349,7 +349,7 @@ def test_zoom_and_fit_come_from_the_menu(shown: Shown) -> None:
 def test_undo_reaches_the_window_from_a_field_after_enter(shown: Shown, qtbot: QtBot) -> None:
     shown.window.activateWindow()
     shown.desk.hold(DOOR)
-    field = shown.window.held.opening.left
+    field = shown.window.held.forms.opening.left
     field.setFocus()
     field.selectAll()
     QTest.keyClicks(field, "68")
@@ -363,7 +363,7 @@ def test_undo_reaches_the_window_from_a_field_after_enter(shown: Shown, qtbot: Q
 def test_escape_in_a_field_gives_the_keys_back_to_the_sheet(shown: Shown) -> None:
     shown.window.activateWindow()
     shown.desk.hold(DOOR)
-    field = shown.window.held.opening.left
+    field = shown.window.held.forms.opening.left
     field.setFocus()
     QTest.keyClick(field, Qt.Key.Key_Escape)
     assert shown.desk.held is None
@@ -373,7 +373,7 @@ def test_escape_in_a_field_gives_the_keys_back_to_the_sheet(shown: Shown) -> Non
 def test_delete_in_a_field_deletes_letters_and_nothing_else(shown: Shown) -> None:
     shown.window.activateWindow()
     shown.desk.hold(BOX)
-    field = shown.window.held.box.box_height
+    field = shown.window.held.forms.box.box_height
     field.setFocus()
     field.selectAll()
     QTest.keyClick(field, Qt.Key.Key_Delete)

@@ -129,7 +129,7 @@ def test_the_first_job(job: Job, qtbot: QtBot) -> None:
     assert job.door_left() == 72
     assert job.desk.held == "C/door-1"
     job.agrees()
-    qtbot.waitUntil(lambda: job.window.held.opening.left.text() == "72 in")
+    qtbot.waitUntil(lambda: job.window.held.forms.opening.left.text() == "72 in")
     assert job.window.isWindowModified()
 
     job.do("undo")

@@ -124,11 +124,11 @@ def test_what_is_no_number_is_said_under_the_field(desk: Desk, qtbot: QtBot, tex
 def test_what_takes_time_is_worked_out_only_while_unfolded(desk: Desk, qtbot: QtBot) -> None:
     held = Held(desk)
     qtbot.addWidget(held)
-    section = held.raising.parentWidget()
+    section = held.part("raising")
     assert isinstance(section, Section)
-    assert held.raising.verdict.text() == ""
+    assert held.forms.raising.verdict.text() == ""
     section.button.setChecked(True)
-    assert held.raising.verdict.text().startswith("Frame it flat")
+    assert held.forms.raising.verdict.text().startswith("Frame it flat")
 
 
 def test_which_wall_goes_up_first(qtbot: QtBot) -> None:
@@ -162,7 +162,7 @@ def test_which_wall_goes_up_first(qtbot: QtBot) -> None:
 def test_the_order_stands_in_a_section_of_wall_and_room(desk: Desk, qtbot: QtBot) -> None:
     held = Held(desk)
     qtbot.addWidget(held)
-    section = held.turns.parentWidget()
+    section = held.part("turns")
     assert isinstance(section, Section)
     assert not section.isHidden()
     desk.show_room()

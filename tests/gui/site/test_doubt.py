@@ -168,7 +168,7 @@ def test_escape_leaves_what_is_cut(window: Window) -> None:
 
 
 def test_the_sheet_on_site_is_told_to_be_stale(window: Window) -> None:
-    desk, since = window.desk, window.held.since
+    desk, since = window.desk, window.held.forms.since
     assert not since.stands
     desk.record(printed(desk.site, desk.results, "2026-03-01"))
     window.held.refresh()
