@@ -75,15 +75,16 @@ def marks_reach(
 ) -> float:
     """How far the sole plate's tape and figures reach below the floor, mm on paper.
 
-    Room is kept for the longest figure that the wall could have, so that the strings below stay
-    where they are when a mark moves from a whole inch to a sixteenth.
+    In a steady view room is kept for the longest figure that the wall could have, so that the
+    strings below stay where they are when a mark moves from a whole inch to a sixteenth.
     """
     if Show.TAPES not in view.shows:
         return 0.0
     kept = kept or Kept()
     figures = [(m.along, m.letter) for m in sole_marks(result)]
-    longest = tapes.longest_within(result.wall.run, wording.tape)
-    figures += [(longest, letter) for letter in {letter for _, letter in figures}]
+    if view.steady:
+        longest = tapes.longest_within(result.wall.run, wording.tape)
+        figures += [(longest, letter) for letter in {letter for _, letter in figures}]
     widths = [kept.of(tapes.figure_width, *figure, view.size, wording) for figure in figures]
     return strings.figures_reach(widths) - measured.lowest(result.wall) * view.scale
 

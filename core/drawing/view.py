@@ -15,11 +15,16 @@ class Show(enum.Enum):
 
 
 class View(msgspec.Struct, frozen=True, cache_hash=True):
-    """A view at `scale` (mm on paper for each mm of the model) with text `size` mm high."""
+    """A view at `scale` (mm on paper for each mm of the model) with text `size` mm high.
+
+    In a `steady` one, made for the screen, strings keep their places while things move: it leaves
+    a little more room than a still one has to.
+    """
 
     scale: float
     size: float = 3.5
     shows: frozenset[Show] = frozenset(Show)
+    steady: bool = False
 
     def model(self, paper_mm: float) -> float:
         """The model length that `paper_mm` on paper stand for."""

@@ -5,6 +5,7 @@ import importlib.resources
 
 import resources
 from core.lengths import System, Tape, write_degrees
+from core.wording.catalogue import read_catalogue
 from core.wording.message import Kg, Message, Mm, Rad
 
 CATALOGUES = ("us", "metric")
@@ -74,8 +75,5 @@ class Wording:
 @functools.cache
 def texts(catalogue: str) -> dict[str, str]:
     """The texts of a packaged catalogue by message id."""
-    import polib
-
     path = importlib.resources.files(resources) / "texts" / f"{catalogue}.po"
-    entries = polib.pofile(path.read_text(encoding="utf-8"))
-    return {entry.msgid: entry.msgstr for entry in entries}
+    return read_catalogue(path.read_text(encoding="utf-8"))

@@ -67,11 +67,12 @@ class Camera(msgspec.Struct, frozen=True):
         return Camera(self.scale, self.x + right, self.y + down)
 
     def view(self, density: float) -> View:
-        """The view for the drawing; `density` is px for each paper mm, so text keeps its size.
+        """The steady view for the drawing; `density` is px for each paper mm: text keeps its size.
 
         Text is a whole number of px high, since the screen's font has no sizes between.
         """
-        return View(scale=self.scale / density, size=max(1, round(TEXT_MM * density)) / density)
+        size = max(1, round(TEXT_MM * density)) / density
+        return View(scale=self.scale / density, size=size, steady=True)
 
 
 def fit(rect: Rect, width: float, height: float, margins: Margins) -> Camera:

@@ -45,7 +45,9 @@ Took = tuple[float, float]
 def start(code: str, *arguments: str) -> Took:
     """What a process takes from its start until its window is painted and events are handled."""
     before, begun = os.times(), perf_counter()
-    environment = {**os.environ, "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen")}
+    environment = {"QT_QPA_PLATFORM": "offscreen", **os.environ}
+    # As installed: compiled once, at the first start.
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
     # Ended at once when it is painted: what an interpreter tidies up belongs to no start.
     command = [sys.executable, "-c", f"{code}\nimport os\nos._exit(0)", *arguments]
     subprocess.run(command, cwd=ROOT, env=environment, check=True)

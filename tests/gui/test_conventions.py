@@ -132,11 +132,11 @@ def test_help_asks_for_no_network(window: Window) -> None:
 
 
 def test_larger_texts_reach_the_sheet_and_the_fields(window: Window) -> None:
-    before, high = window.sheet.density, window.held.wall.sizeHint().height()
+    before, high = window.sheet.density, window.held.forms.wall.sizeHint().height()
     do(window, "larger")
     assert text_scale() == 1.15
     assert window.sheet.density == pytest.approx(before * 1.15)
-    assert window.held.wall.sizeHint().height() > high
+    assert window.held.forms.wall.sizeHint().height() > high
     do(window, "smaller")
     assert window.sheet.density == pytest.approx(before)
 

@@ -27,6 +27,7 @@ def held(desk: Desk, qtbot: QtBot) -> Held:
 
 OF_THE_WALL = (
     "wall",
+    "leaning",
     "measured",
     "nailed",
     "raising",
