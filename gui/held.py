@@ -80,6 +80,7 @@ _IN_ORDER = (
 )
 """All forms from top to bottom."""
 
+
 class Held(QScrollArea):
     """Numbers, cautions and fields of the thing held, or of the wall or room shown."""
 

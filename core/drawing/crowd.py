@@ -1,16 +1,23 @@
 """Figures over several plates that keep off each other: lifted along their own way where needed."""
 
 from collections.abc import Callable
-from itertools import pairwise
+
+import msgspec
 
 from core.drawing.elements import XY
 from core.drawing.placing import Rect, bounds
+from core.kept import Kept
 
 Quad = tuple[XY, XY, XY, XY]
 """The corners of a rectangle at any angle, in their order around it."""
 
-Shape = tuple[Rect, Quad]
-"""A rectangle at any angle, and the upright one around it, which is asked first."""
+
+class Shape(msgspec.Struct, frozen=True, cache_hash=True):
+    """A rectangle at any angle, and the upright one around it, which is asked first."""
+
+    rect: Rect
+    quad: Quad
+
 
 MOST = 40
 """How often a figure is lifted a step farther before it stays where it would stand alone."""
@@ -20,25 +27,35 @@ def apart(one: Quad, other: Quad) -> bool:
     """Whether two rectangles at any angles do not overlap; touching is no overlap.
 
     Two convex shapes are apart if, seen along a side of either of them, they lie beside each other.
+    Of a rectangle two sides are enough, for the others run along with them.
     """
-    for a, b in (*pairwise((*one, one[0])), *pairwise((*other, other[0]))):
-        across = (a[1] - b[1], b[0] - a[0])
-        reach = [[p[0] * across[0] + p[1] * across[1] for p in shape] for shape in (one, other)]
-        if max(reach[0]) <= min(reach[1]) + 1e-9 or max(reach[1]) <= min(reach[0]) + 1e-9:
-            return True
+    for (ax, ay), (bx, by), (cx, cy), _ in (one, other):
+        for right, up in ((ay - by, bx - ax), (by - cy, cx - bx)):
+            first = [x * right + y * up for x, y in one]
+            second = [x * right + y * up for x, y in other]
+            if max(first) <= min(second) + 1e-9 or max(second) <= min(first) + 1e-9:
+                return True
     return False
+
+
+Shapes = Callable[[float], tuple[Shape, Shape]]
+"""A figure and its leader by how far they are lifted, mm."""
 
 
 def shape(quad: Quad) -> Shape:
     """A rectangle at any angle with the upright one around it."""
-    return bounds(quad), quad
+    return Shape(bounds(quad), quad)
 
 
 class Crowd:
-    """What stands over each plate of a wall: tapes, figures, and the leaders to them."""
+    """What stands over each plate of a wall: tapes, figures, and the leaders to them.
 
-    def __init__(self) -> None:
+    How far a figure is lifted is `kept` by all that stands in its lane.
+    """
+
+    def __init__(self, kept: Kept | None = None) -> None:
         """Nothing over any plate."""
+        self._kept = kept or Kept()
         self._solid: dict[str, list[Shape]] = {}
         self._leaders: dict[str, list[Shape]] = {}
         self._reach: dict[str, Rect] = {}
@@ -47,9 +64,7 @@ class Crowd:
         """Keep a tape or a figure over a plate clear of what stands over the others."""
         self._put(self._solid, plate, shape)
 
-    def lift(
-        self, plate: str, shapes: Callable[[float], tuple[Shape, Shape]], step: float
-    ) -> float:
+    def lift(self, plate: str, shapes: Shapes, step: float) -> float:
         """How far a figure has to be lifted to be read; `shapes` gives figure and leader by that.
 
         It keeps off everything over other plates, and its leader off figures and tapes there; where
@@ -58,16 +73,14 @@ class Crowd:
         at_rest = shapes(0.0)
         if self._alone(plate, at_rest):
             return self._settle(plate, at_rest, 0.0)
-        solid, leaders = _others(self._solid, plate), _others(self._leaders, plate)
-        lifts = [n * step for n in range(MOST)]
-        free = (
-            lift
-            for led in (True, False)
-            for lift in lifts
-            if _clear(shapes(lift)[0], (*solid, *leaders))
-            and not (led and not _clear(shapes(lift)[1], solid))
+        # A lane is straight: what it may ever meet lies around its lowest and its highest place.
+        lane = self._kept.of(_lane, shapes, step)
+        near = [p for p, rect in self._reach.items() if p != plate and not _beside(lane, rect)]
+        solid, leaders = (
+            tuple(s for p in near for s in kept.get(p, ()) if not _beside(lane, s.rect))
+            for kept in (self._solid, self._leaders)
         )
-        found = next(free, 0.0)
+        found = self._kept.of(_lift, shapes, step, solid, leaders)
         return self._settle(plate, shapes(found), found)
 
     def _settle(self, plate: str, shapes: tuple[Shape, Shape], lift: float) -> float:
@@ -78,21 +91,40 @@ class Crowd:
 
     def _put(self, kept: dict[str, list[Shape]], plate: str, shape: Shape) -> None:
         kept.setdefault(plate, []).append(shape)
-        self._reach[plate] = _around(self._reach.get(plate, shape[0]), shape[0])
+        self._reach[plate] = _around(self._reach.get(plate, shape.rect), shape.rect)
 
     def _alone(self, plate: str, shapes: tuple[Shape, Shape]) -> bool:
         """Whether a figure and its leader are out of reach of all over other plates: most are."""
-        own = _around(shapes[0][0], shapes[1][0])
+        own = _whole(shapes)
         return all(_beside(own, rect) for other, rect in self._reach.items() if other != plate)
 
 
-def _others(kept: dict[str, list[Shape]], plate: str) -> tuple[Shape, ...]:
-    return tuple(shape for other, shapes in kept.items() if other != plate for shape in shapes)
+def _lift(
+    shapes: Shapes, step: float, solid: tuple[Shape, ...], leaders: tuple[Shape, ...]
+) -> float:
+    """The least lift at which figure and leader are free, else the figure alone, else none."""
+    free = (
+        lift
+        for led in (True, False)
+        for lift in (n * step for n in range(MOST))
+        if _clear(shapes(lift)[0], (*solid, *leaders))
+        and not (led and not _clear(shapes(lift)[1], solid))
+    )
+    return next(free, 0.0)
+
+
+def _lane(shapes: Shapes, step: float) -> Rect:
+    """All that a figure and its leader may come to take up."""
+    return _around(_whole(shapes(0.0)), _whole(shapes((MOST - 1) * step)))
+
+
+def _whole(shapes: tuple[Shape, Shape]) -> Rect:
+    """All that a figure and its leader take up."""
+    return _around(shapes[0].rect, shapes[1].rect)
 
 
 def _clear(shape: Shape, others: tuple[Shape, ...]) -> bool:
-    own, quad = shape
-    return all(_beside(own, rect) or apart(quad, other) for rect, other in others)
+    return all(_beside(shape.rect, o.rect) or apart(shape.quad, o.quad) for o in others)
 
 
 def _beside(one: Rect, other: Rect) -> bool:

@@ -40,10 +40,12 @@ class _Side(msgspec.Struct, frozen=True):
 
 
 class _Seat(msgspec.Struct, frozen=True):
-    """The place found for a label, and where its leader meets it."""
+    """The place found for a label, where its leader meets it, and when it was tried."""
 
     rect: Rect
     end: XY
+    away: float
+    share: int
 
 
 class Uprights:
@@ -72,8 +74,10 @@ def led_text(
     reach = view.model(_AWAY[-1]) + width
     if kept.of(_hemmed, member, width, view, uprights.near(member, reach)):
         return ()
-    sides = _sides(member, reach, ground)
-    seat = kept.of(_seat, member, width, line, view, sides)
+    right, left = _sides(member, reach, ground)
+    # Each side by itself: a change on one leaves what was found on the other.
+    seats = [kept.of(_seat, member, width, line, view, side) for side in (right, left)]
+    seat = min((s for s in seats if s), key=lambda s: (s.away, s.share), default=None)
     if seat is None:
         return ()
     ground.add_writing(seat.rect)
@@ -136,26 +140,23 @@ def _sides(member: Member, reach: float, ground: Ground) -> tuple[_Side, _Side]:
     return _Side(1.0, member.right, *beyond[0]), _Side(-1.0, member.left, *beyond[1])
 
 
-def _seat(
-    member: Member, width: float, line: RoofLine, view: View, sides: tuple[_Side, ...]
-) -> _Seat | None:
+def _seat(member: Member, width: float, line: RoofLine, view: View, side: _Side) -> _Seat | None:
     """The nearest free place for a label; of places as near, that whose dot is tried first."""
     height, past = view.model(cap_height(view.size) + 2 * GAP), view.model(PAST_END)
     low, high = line.segments[0].left - past, line.segments[-1].right + past
     aways = [view.model(away) for away in _AWAY]
     span, found = max(member.edges[:2]) - height, None
-    for share in _SHARES:
+    for number, share in enumerate(_SHARES):
         bottom = member.bottom + share * span
-        for side in sides:
-            for away in _free(side, (bottom, bottom + height), width, aways, view):
-                edge = side.edge + side.way * away
-                left = edge if side.way > 0 else edge - width
-                roof = line.lowest(left, left + width)
-                if low <= left and left + width <= high and bottom + height < roof:
-                    rect = (left, bottom, left + width, bottom + height)
-                    found = _Seat(rect, (edge, bottom + height / 2))
-                    aways = aways[: aways.index(away)]
-                    break
+        for away in _free(side, (bottom, bottom + height), width, aways, view):
+            edge = side.edge + side.way * away
+            left = edge if side.way > 0 else edge - width
+            roof = line.lowest(left, left + width)
+            if low <= left and left + width <= high and bottom + height < roof:
+                rect = (left, bottom, left + width, bottom + height)
+                found = _Seat(rect, (edge, bottom + height / 2), away, number)
+                aways = aways[: aways.index(away)]
+                break
     return found
 
 
@@ -173,7 +174,15 @@ def _free(
     if most < -_TOUCH:
         return
     shut = in_the_way((left, bottom, left + width, top), (side.way, 0.0), side.near)
-    yield from (away for away in aways if away <= most + _TOUCH and is_free(away, shut))
+    shut.sort()
+    for away in aways:
+        if away > most + _TOUCH:
+            return
+        # What ends before this place ends before all farther ones.
+        while shut and shut[0][1] <= away:
+            shut.pop(0)
+        if is_free(away, shut):
+            yield away
 
 
 def _band(one: float, other: float, y: float, view: View) -> Rect:

@@ -16,6 +16,9 @@ from core.roof import RoofLine
 
 _UP = math.pi / 2
 
+MOST_LED = 40
+"""In a steady view, the most members whose labels are led away from them."""
+
 _UPWARD = (0.0, 1.0)
 """The way of a slide straight up."""
 
@@ -47,7 +50,9 @@ def upright_texts(
             texts = _texts(member, (label, length), frame.near, view, ground)
             crowded += [] if texts else [member]
             drawing += texts
-    if Show.LABELS in view.shows:
+    # A few leaders among a hundred bare studs help nobody: there the person looks nearer.
+    maze = view.steady and len(crowded) > MOST_LED
+    if Show.LABELS in view.shows and not maze:
         uprights = Uprights(m for m in frame.members if not m.lies)
         for member in crowded:
             drawing += led_text(member, labels[member.key], frame.near, view, ground, uprights)

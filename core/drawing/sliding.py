@@ -23,12 +23,13 @@ def in_the_way(rect: Rect, way: XY, taken: Iterable[Rect]) -> list[Stretch]:
     """
     left, bottom, right, top = rect
     across, up = way
-    if across == 0.0:
-        beside = [(b, d) for a, b, c, d in taken if left < c and right > a]
-        return [_met(bottom, top, b, d, up) for b, d in beside]
-    if up == 0.0:
-        level = [(a, c) for a, b, c, d in taken if bottom < d and top > b]
-        return [_met(left, right, a, c, across) for a, c in level]
+    # Most slides are straight up or level: for them it is written out.
+    if (across, up) == (0.0, 1.0):
+        return [(b - top, d - bottom) for a, b, c, d in taken if left < c and right > a]
+    if (across, up) == (1.0, 0.0):
+        return [(a - right, c - left) for a, b, c, d in taken if bottom < d and top > b]
+    if (across, up) == (-1.0, 0.0):
+        return [(left - c, right - a) for a, b, c, d in taken if bottom < d and top > b]
     found = []
     for a, b, c, d in taken:
         (low, high), (lowest, highest) = (
@@ -65,7 +66,10 @@ def first_free(start: float, step: float, count: int, stretches: Iterable[Stretc
 
 
 def _met(low: float, high: float, other_low: float, other_high: float, way: float) -> Stretch:
-    """Where along a slide one side of a rectangle overlaps another's."""
+    """Where along a slide one side of a rectangle overlaps another's; all along it, or nowhere."""
+    if way == 0.0:
+        meets = low < other_high and high > other_low
+        return (-math.inf, math.inf) if meets else (math.inf, -math.inf)
     if way > 0.0:
         return (other_low - high) / way, (other_high - low) / way
     return (other_high - low) / way, (other_low - high) / way

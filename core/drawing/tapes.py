@@ -102,7 +102,7 @@ def top_tapes(
         if marked[key]
     }
     courses = {key: _over(under, line, view) for key, under in unders.items()}
-    crowd = Crowd()
+    crowd = Crowd(kept)
     for key, course in courses.items():
         crowd.add(key, shape(_band(course, view)))
     drawing: list[Element] = []

@@ -38,7 +38,8 @@ def sides(quad: Quad) -> tuple[float, float]:
 @pytest.mark.parametrize("lift", [0.0, 30.0])
 def test_a_lane_is_a_leader_and_a_figure_beyond_it(course: Course, lift: float) -> None:
     """At 1:10 a figure stands 10 (OFF + BAND + LEAD + FOOT) off the timber, as wide as its text."""
-    (_, figure), (_, leader) = Lane.of(course, 200.0, '57 3/16" S', VIEW).shapes(lift)
+    shapes = Lane.of(course, 200.0, '57 3/16" S', VIEW).shapes(lift)
+    figure, leader = (shape.quad for shape in shapes)
     wide = 10 * text_width('57 3/16" S', VIEW.size, narrow=True)
     assert sides(figure) == pytest.approx((24.5, wide))
     assert sides(leader) == pytest.approx((3.0, 10 * (LEAD + FOOT) + lift))

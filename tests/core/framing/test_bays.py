@@ -9,6 +9,7 @@ from __future__ import annotations
 import pytest
 
 from core.framing.bays import Bay, bays
+from core.kept import Kept
 from core.model import HeaderKind, Opening, Room, Wall
 from walls import US, frame_of, in_12
 
@@ -22,7 +23,7 @@ def found(*openings: Opening, room: Room = FLAT, narrowest: float = 1.0) -> list
     wall: Wall = US.wall((0, 9), (80, 9), openings=openings)
     frame = frame_of(room, wall)
     over = (frame.near, frame.far)
-    return [_row(bay) for bay in bays(frame.members, over, US.length(narrowest).mm)]
+    return [_row(bay) for bay in bays(frame.members, over, US.length(narrowest).mm, Kept())]
 
 
 def _row(bay: Bay) -> Row:
