@@ -1,11 +1,13 @@
 """Figures over several plates that keep off each other: lifted along their own way where needed."""
 
+import math
 from collections.abc import Callable
 
 import msgspec
 
 from core.drawing.elements import XY
 from core.drawing.placing import Rect, bounds
+from core.drawing.sliding import Stretch, first_free
 from core.kept import Kept
 
 Quad = tuple[XY, XY, XY, XY]
@@ -47,6 +49,29 @@ def shape(quad: Quad) -> Shape:
     return Shape(bounds(quad), quad)
 
 
+def meeting(one: Quad, way: XY, other: Quad) -> Stretch | None:
+    """The stretch of a slide of a rectangle along `way` on which it overlaps another, if any.
+
+    Seen along each side of either, the one passes the other between two places; they overlap where
+    it does so along all sides at once.
+    """
+    start, end = -math.inf, math.inf
+    for (ax, ay), (bx, by), (cx, cy), _ in (one, other):
+        for right, up in ((ay - by, bx - ax), (by - cy, cx - bx)):
+            size = math.hypot(right, up)
+            first = [(x * right + y * up) / size for x, y in one]
+            second = [(x * right + y * up) / size for x, y in other]
+            pace = (way[0] * right + way[1] * up) / size
+            low, high = min(second) - max(first), max(second) - min(first)
+            if abs(pace) < 1e-9:
+                if low >= -1e-9 or high <= 1e-9:
+                    return None
+                continue
+            ends = sorted((low / pace, high / pace))
+            start, end = max(start, ends[0]), min(end, ends[1])
+    return (start, end) if start < end - 1e-9 else None
+
+
 class Crowd:
     """What stands over each plate of a wall: tapes, figures, and the leaders to them.
 
@@ -56,19 +81,19 @@ class Crowd:
     def __init__(self, kept: Kept | None = None) -> None:
         """Nothing over any plate."""
         self._kept = kept or Kept()
-        self._solid: dict[str, list[Shape]] = {}
-        self._leaders: dict[str, list[Shape]] = {}
+        self._over: dict[str, list[Shape]] = {}
         self._reach: dict[str, Rect] = {}
 
     def add(self, plate: str, shape: Shape) -> None:
         """Keep a tape or a figure over a plate clear of what stands over the others."""
-        self._put(self._solid, plate, shape)
+        self._over.setdefault(plate, []).append(shape)
+        self._reach[plate] = _around(self._reach.get(plate, shape.rect), shape.rect)
 
     def lift(self, plate: str, shapes: Shapes, step: float) -> float:
         """How far a figure has to be lifted to be read; `shapes` gives figure and leader by that.
 
-        It keeps off everything over other plates, and its leader off figures and tapes there; where
-        no such place is within reach, the figure alone does. It stands there from then on.
+        It keeps off everything over other plates, unless no place within reach does. It stands
+        there from then on.
         """
         at_rest = shapes(0.0)
         if self._alone(plate, at_rest):
@@ -76,22 +101,14 @@ class Crowd:
         # A lane is straight: what it may ever meet lies around its lowest and its highest place.
         lane = self._kept.of(_lane, shapes, step)
         near = [p for p, rect in self._reach.items() if p != plate and not _beside(lane, rect)]
-        solid, leaders = (
-            tuple(s for p in near for s in kept.get(p, ()) if not _beside(lane, s.rect))
-            for kept in (self._solid, self._leaders)
-        )
-        found = self._kept.of(_lift, shapes, step, solid, leaders)
+        others = tuple(s for p in near for s in self._over[p] if not _beside(lane, s.rect))
+        found = self._kept.of(_lift, shapes, step, others)
         return self._settle(plate, shapes(found), found)
 
     def _settle(self, plate: str, shapes: tuple[Shape, Shape], lift: float) -> float:
-        figure, leader = shapes
-        self._put(self._solid, plate, figure)
-        self._put(self._leaders, plate, leader)
+        for shape in shapes:
+            self.add(plate, shape)
         return lift
-
-    def _put(self, kept: dict[str, list[Shape]], plate: str, shape: Shape) -> None:
-        kept.setdefault(plate, []).append(shape)
-        self._reach[plate] = _around(self._reach.get(plate, shape.rect), shape.rect)
 
     def _alone(self, plate: str, shapes: tuple[Shape, Shape]) -> bool:
         """Whether a figure and its leader are out of reach of all over other plates: most are."""
@@ -99,18 +116,16 @@ class Crowd:
         return all(_beside(own, rect) for other, rect in self._reach.items() if other != plate)
 
 
-def _lift(
-    shapes: Shapes, step: float, solid: tuple[Shape, ...], leaders: tuple[Shape, ...]
-) -> float:
-    """The least lift at which figure and leader are free, else the figure alone, else none."""
-    free = (
-        lift
-        for led in (True, False)
-        for lift in (n * step for n in range(MOST))
-        if _clear(shapes(lift)[0], (*solid, *leaders))
-        and not (led and not _clear(shapes(lift)[1], solid))
-    )
-    return next(free, 0.0)
+def _lift(shapes: Shapes, step: float, others: tuple[Shape, ...]) -> float:
+    """The least lift at which a figure is free of others; none where all within reach are taken.
+
+    Its leader need not be asked: lifted farther it would cross all that it crosses here.
+    """
+    figure, higher = shapes(0.0)[0].quad, shapes(step)[0].quad
+    way = ((higher[0][0] - figure[0][0]) / step, (higher[0][1] - figure[0][1]) / step)
+    met = (meeting(figure, way, other.quad) for other in others)
+    free = first_free(0.0, step, MOST, [stretch for stretch in met if stretch is not None])
+    return 0.0 if free is None else free * step
 
 
 def _lane(shapes: Shapes, step: float) -> Rect:
@@ -121,10 +136,6 @@ def _lane(shapes: Shapes, step: float) -> Rect:
 def _whole(shapes: tuple[Shape, Shape]) -> Rect:
     """All that a figure and its leader take up."""
     return _around(shapes[0].rect, shapes[1].rect)
-
-
-def _clear(shape: Shape, others: tuple[Shape, ...]) -> bool:
-    return all(_beside(shape.rect, o.rect) or apart(shape.quad, o.quad) for o in others)
 
 
 def _beside(one: Rect, other: Rect) -> bool:

@@ -224,7 +224,7 @@ def begin(shown: Shown, name: str) -> None:
     shown.do(name)
     assert shown.window.page is not None
     shown.window.page.begin()
-    assert shown.window.held.room.words is shown.desk.wording
+    assert shown.window.held.forms.room.words is shown.desk.wording
     shown.do("add-wall")
     shown.desk.show_wall("A")
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import Polygon
 
-from core.drawing.crowd import MOST, Crowd, Quad, Shape, apart, shape
+from core.drawing.crowd import MOST, Crowd, Quad, Shape, apart, meeting, shape
 
 
 def upright(left: float, bottom: float, right: float, top: float) -> Quad:
@@ -114,3 +114,31 @@ def test_out_of_reach_it_is_left_where_it_is() -> None:
     crowd = Crowd()
     crowd.add("A/top/1/1", shape(upright(-50, 0, 50, 30 + 3 * MOST)))
     assert lifted(crowd, "A/top/2/1", 0) == 0
+
+
+@given(QUADS, QUADS, st.floats(0.0, 2 * math.pi), st.integers(-40, 40))
+def test_where_a_slide_meets_another_as_tried_place_by_place(
+    one: Quad, other: Quad, angle: float, along: int
+) -> None:
+    """But for places within a hair of touching, where sums of floats differ."""
+    way = (math.cos(angle), math.sin(angle))
+    stretch = meeting(one, way, other)
+    first, second, third, fourth = ((x + along * way[0], y + along * way[1]) for x, y in one)
+    inside = stretch is not None and stretch[0] < along < stretch[1]
+    if apart((first, second, third, fourth), other) is inside:
+        ends = stretch or (along, along)
+        shared = Polygon((first, second, third, fourth)).intersection(Polygon(other)).area
+        assert min(abs(along - end) for end in ends) < 1e-6 or shared < 1e-6
+
+
+@pytest.mark.parametrize(
+    ("way", "expected"),
+    [
+        ((1.0, 0.0), (10.0, 40.0)),  # the other stands from 20 to 40; it arrives after 10
+        ((-1.0, 0.0), (-40.0, -10.0)),
+        ((0.0, 1.0), None),  # past it
+    ],
+)
+def test_a_slide_meets_another(way: tuple[float, float], expected: tuple[float, float]) -> None:
+    found = meeting(SQUARE, way, upright(20, 0, 40, 10))
+    assert found == (None if expected is None else pytest.approx(expected))
