@@ -56,6 +56,13 @@ class Files(QObject):
         self.changed.emit()
         return True
 
+    def may_give_up(self, project: Project) -> bool:
+        """Whether a room that was answered but has not begun may be left: saved, or given up."""
+        answer = self._ask.leave(project.name, wording_of(project))
+        if answer is Leave.SAVE:
+            return self.begin(project) and self.save()
+        return answer is Leave.DISCARD
+
     def open(self) -> bool:
         """Asks for a file and opens it."""
         if not self.may_leave():

@@ -192,7 +192,9 @@ class Window(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Asks before unsaved work is lost."""
-        if self.files.may_leave():
+        asked = None if self.page is None or self.page.desk.is_clean else self.page.desk
+        given_up = asked is None or self.files.may_give_up(asked.project)
+        if given_up and self.files.may_leave():
             self.kept.frame = self.saveGeometry()
             event.accept()
         else:

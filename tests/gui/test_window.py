@@ -286,6 +286,25 @@ def test_a_room_that_was_answered_is_unsaved_work_and_one_step_of_undo(shown: Sh
     assert shown.window.middle.paper.hasFocus()
 
 
+@pytest.mark.parametrize(
+    ("answer", "closes"), [(Leave.CANCEL, False), (Leave.DISCARD, True), (Leave.SAVE, True)]
+)
+def test_closing_asks_before_answers_are_lost(
+    shown: Shown, answer: Leave, closes: bool, tmp_path: Path
+) -> None:
+    shown.do("new-inch")
+    page = shown.window.page
+    assert page is not None
+    QTest.keyClicks(page.questions.across, "20'")
+    QTest.keyClick(page.questions.across, Qt.Key.Key_Return)
+    shown.asked.leaves = answer
+    assert shown.window.close() is closes
+    assert shown.asked.questions[0] == "leave New room"
+    if answer is Leave.SAVE:
+        assert load(tmp_path / "mine.eave").project.room.width.mm == 240 * INCH
+    shown.asked.leaves = Leave.DISCARD
+
+
 def test_another_new_room_begins_its_questions_anew(shown: Shown) -> None:
     shown.do("new-inch")
     first = shown.window.page
