@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterator
 
+from core.framing.near import CLEAR
 from core.model import Header, HeaderKind, Opening
 from core.roof import RoofLine, Segment
 
@@ -47,11 +48,11 @@ def rake_at(opening: Opening, bearing: float, over: Over) -> float | None:
     """
     if not opening.is_raked:
         return 0.0
-    left, right = opening.left.mm - bearing, opening.left.mm + opening.width.mm + bearing
-    return next(
-        (s.along for s in straight(over) if s.left - ALIKE <= left and right <= s.right + ALIKE),
-        None,
-    )
+    # As near to a slope's end as an opening may be and still fit.
+    off = 2 * CLEAR
+    left, right = opening.left.mm - bearing + off, opening.left.mm + opening.width.mm + bearing
+    slopes = (s.along for s in straight(over) if s.left <= left and right - off <= s.right)
+    return next(slopes, None)
 
 
 def highest_head(opening: Opening, bearing: float, over: Over) -> float:

@@ -14,6 +14,7 @@ import pytest
 
 from core.framing import Facet, Frame, Member
 from core.framing.heads import header_rise, highest_head, plumb_rise
+from core.lengths import Length
 from core.model import Header, HeaderKind, HeadLie, LineEdge, Opening, Room, Side, Wall
 from walls import US, Pair, frame_of, in_12, member, result
 
@@ -207,6 +208,15 @@ def test_it_may_stand_on_either_slope_of_a_gable() -> None:
     (placed,) = frame_of(GABLE, wall).openings
     found = [(US.of(low), US.of(high)) for low, high in placed.fit.ranges]
     assert found == [pytest.approx((95 / 3, 86.5)), pytest.approx((121.5, 208 - 95 / 3))]
+
+
+@pytest.mark.parametrize("off", [-9e-7, 0.0, 9e-7])
+def test_at_the_very_end_of_a_slope_it_is_raked(off: float) -> None:
+    """At 74 1/2 its right trimmer ends at the ridge; a millionth of a mm is no matter."""
+    opening = msgspec.structs.replace(door(), left=Length(74.5 * 25.4 + off))
+    (placed,) = frame_of(GABLE, up(opening)).openings
+    assert placed.fit.fits
+    assert placed.rake == pytest.approx(0.75)
 
 
 def test_under_a_level_roof_it_is_level() -> None:
