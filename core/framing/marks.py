@@ -189,10 +189,13 @@ def _slopes(course: tuple[XY, ...]) -> bool:
 def _stands_on(member: Member, lying: Member) -> bool:
     """Whether a member's foot is on this sole plate, or on this piece of it, or on this header."""
     x, y = member.near[0]
+    # Most are far from each other: that is asked first.
+    if y > lying.top + 1e-6 or member.left > lying.right or member.right < lying.left:
+        return False
     left, right = (_foot_x(member, side) for side in (Side.LEFT, Side.RIGHT))
     if member.lean:
         left, right = max(left, lying.left), min(right, lying.right)
-    if y > lying.top + 1e-6 or lying.left - 1e-6 > left or right > lying.right + 1e-6:
+    if lying.left - 1e-6 > left or right > lying.right + 1e-6:
         return False
     return abs(y - height_on(topside(lying), x)) < 1e-6
 
