@@ -62,12 +62,12 @@ def test_no_two_patches_would_better_be_one(places: list[Dots]) -> None:
 @pytest.mark.parametrize(
     ("one", "expected"),
     [
-        ((0, 0, 10, 10), False),  # touching the first: no dot is shared
+        ((0, 0, 10, 10), False),  # touching: no dot is shared
         ((0, 0, 11, 11), True),
         ((12, 12, 13, 13), True),
-        ((30, 0, 40, 50), False),
-        ((55, 55, 90, 90), True),  # the second
+        ((0, 15, 50, 16), True),
+        ((20, 0, 30, 50), False),
     ],
 )
 def test_meet(one: Dots, expected: bool) -> None:
-    assert meet(one, [(10, 10, 20, 20), (50, 50, 60, 60)]) is expected
+    assert meet(one, (10, 10, 20, 20)) is expected
