@@ -1,4 +1,7 @@
-"""Takes pictures of the window and of the demo's sheets into build/pictures/, with no screen."""
+"""Takes pictures of the window and of the demo's sheets into build/gallery/, with no screen.
+
+The window is taken at one dot a pixel and at two.
+"""
 
 from __future__ import annotations
 
@@ -8,18 +11,29 @@ from pathlib import Path
 import system_needs
 from plain import ROOT, Refusal, leave_with
 from prepare import prepare
+from streaming import environment
 
-OUT = ROOT / "build" / "pictures"
+OUT = ROOT / "build" / "gallery"
+SCALES = (1, 2)
 
 
 def main(arguments: list[str]) -> int:
     """Returns the exit code of the first program that fails, or 0."""
     if arguments:
-        raise Refusal("This script takes no arguments; it writes into build/pictures/.")
+        raise Refusal("This script takes no arguments; it writes into build/gallery/.")
     ready = prepare(system_needs.QT)
     OUT.mkdir(parents=True, exist_ok=True)
-    code = subprocess.call([str(ready.python), "-P", "-m", "gui.pictures", str(OUT)])
-    return code or _sheets(ready.python)
+    for scale in SCALES:
+        code = _window(ready.python, scale)
+        if code:
+            return code
+    return _sheets(ready.python)
+
+
+def _window(python: Path, scale: int) -> int:
+    env = environment({"QT_SCALE_FACTOR": str(scale)})
+    program = [str(python), "-P", "-m", "gui.gallery", str(OUT / f"{scale}x")]
+    return subprocess.call(program, env=dict(env))
 
 
 def _sheets(python: Path) -> int:
