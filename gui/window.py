@@ -291,7 +291,9 @@ class Window(QMainWindow):
 def application(argv: list[str]) -> QApplication:
     """The one application object; a fresh one if there is none."""
     found = QApplication.instance()
-    app = found if isinstance(found, QApplication) else QApplication(argv)
+    if isinstance(found, QApplication):
+        return found
+    app = QApplication(argv)
     app.setApplicationName("Eavewright")
     app.setDesktopFileName("eavewright")
     app.setStyle("Fusion")
