@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject, Signal
 from core.job import Change, Memo, Results, WallResult, work_out
 from core.model import AddedStud, Box, ClearZone, Fixture, Opening, Project, SiteRecord, Wall
 from core.storage import Document
+from gui.edits.floor import plan_keys
 from gui.history import History
 from gui.showing import differing
 from gui.site.guard import Doubt, spoilt
@@ -234,7 +235,7 @@ class Desk(QObject):
         """Whether the wall shown has such a thing, framed or not, or the room such a wall."""
         result = self.result
         if result is None:
-            return any(wall.letter == key for wall in self.project.walls)
+            return key in plan_keys(self.project)
         stated = [f"{result.wall.letter}/{x.id}" for x in _stated(result.wall)]
         keys = [key for key, _ in result.labels]
         frame = result.frame

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from core.framing import spoken
 from core.model import OpeningKind, Project
 from core.wording import message
 from gui.desk import Desk
@@ -16,6 +17,7 @@ from gui.edits import (
     delete_wall,
     put_back,
 )
+from gui.edits.floor import without
 from gui.sketcher.choosing import movable_keys
 from gui.sketcher.keyboard import delete_held
 from gui.things import Kind, thing_of
@@ -31,10 +33,15 @@ class Doing:
 
     def delete(self) -> None:
         """Deletes what is held."""
-        if self._desk.letter is None:
+        desk = self._desk
+        if desk.letter is not None:
+            delete_held(desk)
+        elif self.wall_letter is not None:
             self.delete_wall()
-        else:
-            delete_held(self._desk)
+        elif desk.held is not None:
+            what = message("plan.thing-named", what=spoken(desk.held))
+            text = desk.wording.say(message("drag.delete", what=what))
+            desk.commit(text, without(desk.project, desk.held))
 
     def hold_all(self) -> None:
         """Takes hold of all in the wall shown that can be moved."""
@@ -102,7 +109,8 @@ class Doing:
     def wall_letter(self) -> str | None:
         """The letter of the wall shown, or of the one held in the room."""
         desk = self._desk
-        return desk.held if desk.letter is None else desk.letter
+        held = any(wall.letter == desk.held for wall in desk.project.walls)
+        return (desk.held if held else None) if desk.letter is None else desk.letter
 
     @property
     def can_delete(self) -> bool:

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from gui.panels.box import BoxForm
     from gui.panels.doubled import DoubledForm
     from gui.panels.fixture import FixtureForm
+    from gui.panels.floor import FloorForm
     from gui.panels.habits import HabitsForm
     from gui.panels.leaf import LeafForm
     from gui.panels.leaning import LeaningForm
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from gui.panels.nails import NailsForm
     from gui.panels.opening import OpeningForm
     from gui.panels.passing import PassingForm
+    from gui.panels.plan_wall import PlanWallForm
     from gui.panels.plate_rules import PlateRulesForm
     from gui.panels.plates import PlatesForm
     from gui.panels.raising import RaisingForm
@@ -47,6 +49,7 @@ _HEADINGS = {
     "rules": "heading.rules",
     "plates": "heading.plates",
     "roof-parts": "heading.roof-parts",
+    "floor": "heading.floor",
     "habits": "heading.habits",
     "plate-rules": "heading.plate-rules",
     "saw": "heading.saw",
@@ -200,6 +203,18 @@ class Forms:
         from gui.panels.roof_parts import RoofPartsForm
 
         return RoofPartsForm(self._desk, self._desk.wording)
+
+    @cached_property
+    def plan_wall(self) -> "PlanWallForm":
+        from gui.panels.plan_wall import PlanWallForm
+
+        return PlanWallForm(self._desk, self._desk.wording)
+
+    @cached_property
+    def floor(self) -> "FloorForm":
+        from gui.panels.floor import FloorForm
+
+        return FloorForm(self._desk, self._desk.wording)
 
     @cached_property
     def habits(self) -> "HabitsForm":

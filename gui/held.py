@@ -47,7 +47,7 @@ _OF_THE_WALL = (
     "to-room",
 )
 
-_OF_THE_ROOM = ("room", "roof-parts", "turns", "habits", "plate-rules", "saw")
+_OF_THE_ROOM = ("room", "roof-parts", "floor", "turns", "habits", "plate-rules", "saw")
 
 
 _IN_ORDER = (
@@ -72,8 +72,10 @@ _IN_ORDER = (
     "rules",
     "plates",
     "to-room",
+    "plan-wall",
     "room",
     "roof-parts",
+    "floor",
     "habits",
     "plate-rules",
     "saw",
@@ -174,7 +176,8 @@ class Held(QScrollArea):
         """The names of the forms that stand to what is held."""
         wall, held = self._desk.wall, self._desk.held
         if wall is None:
-            return _OF_THE_ROOM
+            held_wall = ("plan-wall",) if self.forms.plan_wall.stands else ()
+            return (*held_wall, *_OF_THE_ROOM)
         thing = thing_of(wall, held) if held is not None else None
         if thing is None:
             hidden = self._not_of_this_wall()

@@ -13,6 +13,7 @@ from gui.desk import Desk
 from gui.doing import Doing
 from gui.files import Files
 from gui.middle import Middle
+from gui.plan.acts import Acts
 
 Shortcut = QKeySequence.StandardKey | str | None
 
@@ -54,7 +55,8 @@ class Menus:
             action.setText(named if text else words.word(f"action.{name}"))
         for name in _NEEDS_WALL:
             self.actions[name].setEnabled(desk.letter is not None)
-        self.actions["action.delete-wall"].setEnabled(self._doing.wall_letter is not None)
+        for name in _NEEDS_WALL_AT_HAND:
+            self.actions[name].setEnabled(self._doing.wall_letter is not None)
         self.actions["action.delete"].setEnabled(self._doing.can_delete)
         self.actions["action.duplicate"].setEnabled(self._doing.can_duplicate)
         self.actions["action.put-back"].setEnabled(self._doing.can_put_back)
@@ -103,6 +105,7 @@ class Menus:
 
     def _edit(self) -> None:
         menu, doing = self._menu("menu.edit"), self._doing
+        acts = Acts(self._desk)
         key = QKeySequence.StandardKey
         self._action(menu, "action.undo", self._desk.undo, key.Undo)
         self._action(menu, "action.redo", self._desk.redo, key.Redo)
@@ -127,6 +130,10 @@ class Menus:
         self._action(menu, "action.put-back", doing.put_back)
         menu.addSeparator()
         self._action(menu, "action.add-wall", doing.add_wall, "Ctrl+6")
+        self._action(menu, "action.copy-wall", acts.copy)
+        self._action(menu, "action.mirror-wall", acts.mirror)
+        self._action(menu, "action.turn-wall", acts.turn)
+        self._action(menu, "action.turn-face", acts.turn_face)
         self._action(menu, "action.delete-wall", doing.delete_wall)
 
     def _view(self) -> None:
@@ -181,6 +188,15 @@ _EVER = (
     "action.card",
     "action.about",
 )
+
+_NEEDS_WALL_AT_HAND = (
+    "action.copy-wall",
+    "action.mirror-wall",
+    "action.turn-wall",
+    "action.turn-face",
+    "action.delete-wall",
+)
+"""What is done to the wall shown, or to the one held in the room."""
 
 _NEEDS_WALL = (
     "action.add-stud",

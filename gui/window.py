@@ -36,6 +36,7 @@ from gui.looks import Looks
 from gui.menus import Menus
 from gui.middle import Middle
 from gui.pace import Pace
+from gui.plan.drawing import Tool
 from gui.recent_menu import RecentMenu
 from gui.site.doubt_bar import DoubtBar
 from gui.sizes import scaled, text_scale
@@ -203,7 +204,7 @@ class Window(QMainWindow):
     def _draw_wall(self) -> None:
         """Shows the room, in which the next press begins a wall."""
         self.desk.show_room()
-        self.middle.room.plan.arm(on=True)
+        self.middle.room.plan.arm(Tool.WALL)
 
     def _begin(self, project: Project) -> None:
         """Begins with a room whose questions were answered, at its plan."""

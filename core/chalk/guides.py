@@ -5,7 +5,7 @@ import math
 
 import msgspec
 
-from core.framing import Footprint
+from core.framing import Footprint, existing_footprints, stair_footprint
 from core.model import Room, Side, Wing
 from core.roof import ridge
 
@@ -25,6 +25,7 @@ class Kind(enum.Enum):
     FAR_FACE = "far face"
     WALL_END = "wall end"
     IN_LINE = "in line"
+    STAIR = "stair"
 
 
 EDGES = frozenset({Kind.LEFT_EAVE, Kind.RIGHT_EAVE, Kind.START, Kind.END, Kind.WING})
@@ -65,6 +66,8 @@ class Guide(msgspec.Struct, frozen=True):
 def guides(room: Room, grounds: tuple[Footprint, ...]) -> tuple[Guide, ...]:
     """The edges of the room and its wings, the ridge, and the faces and ends of what stands.
 
+    `grounds` are those of the walls; what the room itself has is found here.
+
     Lines in line with a wall's faces go on without end. What comes first is preferred where
     several are as near.
     """
@@ -72,8 +75,12 @@ def guides(room: Room, grounds: tuple[Footprint, ...]) -> tuple[Guide, ...]:
     across = ridge(room)
     if across is not None:
         found.append(Guide(Kind.RIDGE, (across[0], 0.0), (0.0, 1.0)))
+    grounds = (*grounds, *existing_footprints(room))
     for ground in grounds:
         found += _faces(ground)
+    for stair in room.stair_openings:
+        edges = _faces(stair_footprint(stair))
+        found += [msgspec.structs.replace(edge, kind=Kind.STAIR) for edge in edges]
     for ground in grounds:
         found += [
             Guide(Kind.IN_LINE, face.at, face.along, name=face.name) for face in _faces(ground)[:2]

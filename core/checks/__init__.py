@@ -2,6 +2,7 @@
 
 from core.checks.caution import Caution, Severity
 from core.checks.clear import clear_cautions
+from core.checks.floor import floor_cautions
 from core.checks.layout import bare_messages
 from core.checks.measured import measured_cautions
 from core.checks.nailed import nailed_cautions
@@ -20,6 +21,7 @@ __all__ = [
     "clear_cautions",
     "cut_message",
     "fit_message",
+    "floor_cautions",
     "measured_cautions",
     "nailed_cautions",
     "percent_taken",

@@ -1,6 +1,13 @@
 """The plan: the room from above with its walls, u to the right and v (along the ridge) up."""
 
-from core.drawing import plan_purlins, plan_roof, plan_standing, plan_strings, plan_walls
+from core.drawing import (
+    plan_floor,
+    plan_purlins,
+    plan_roof,
+    plan_standing,
+    plan_strings,
+    plan_walls,
+)
 from core.drawing.elements import Drawing
 from core.drawing.placing import Taken
 from core.drawing.view import Show, View
@@ -17,7 +24,10 @@ def plan(project: Project, view: View, wording: Wording) -> Drawing:
     room, walls = project.room, project.walls
     taken = Taken(1000.0)
     timber = plan_walls.walls(walls, taken)
-    standing = plan_standing.standing(room, view, taken)
+    standing = (
+        *plan_floor.floor(room, view, taken),
+        *plan_standing.standing(room, view, taken),
+    )
     letters = plan_walls.letters(walls, view, wording, taken)
     drawing = (
         *plan_roof.overhead(room),

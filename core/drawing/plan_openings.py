@@ -4,6 +4,7 @@ import math
 
 from core.drawing.elements import XY, Drawing, Element, Fill, Stroke
 from core.drawing.pen import Pen
+from core.drawing.plan_ground import at
 from core.framing import Footprint, keys
 from core.model import Opening, Side, Swing
 
@@ -18,7 +19,7 @@ def opening(ground: Footprint, stated: Opening) -> Drawing:
     if high <= low:
         return ()
     key, deep = keys.opening(ground.letter, stated.id), ground.width
-    gap = tuple(_at(ground, x, y) for x, y in ((low, 0.0), (high, 0.0), (high, deep), (low, deep)))
+    gap = tuple(at(ground, x, y) for x, y in ((low, 0.0), (high, 0.0), (high, deep), (low, deep)))
     drawing: list[Element] = [Fill(gap, Pen.OPENING, key)]
     drawing += [_line(ground, (x, 0.0), (x, deep), Pen.STUD, key) for x in (low, high)]
     if stated.sill.mm > 0.0:
@@ -42,15 +43,10 @@ def _leaf(ground: Footprint, stated: Opening, key: str) -> Drawing:
     for n in range(_ARC + 1):
         turn = n / _ARC * math.pi / 2
         x, y = hinge + way * wide * math.cos(turn), foot + out * wide * math.sin(turn)
-        arc.append(_at(ground, x, y))
+        arc.append(at(ground, x, y))
     leaf = _line(ground, (hinge, foot), (hinge, foot + out * wide), Pen.STUD, key)
     return (Stroke(tuple(arc), Pen.SWING, key), leaf)
 
 
 def _line(ground: Footprint, a: XY, b: XY, pen: Pen, key: str) -> Stroke:
-    return Stroke((_at(ground, *a), _at(ground, *b)), pen, key)
-
-
-def _at(ground: Footprint, along: float, away: float) -> XY:
-    (u, v), (du, dv), (au, av) = ground.start, ground.along, ground.away
-    return u + du * along + au * away, v + dv * along + av * away
+    return Stroke((at(ground, *a), at(ground, *b)), pen, key)

@@ -3,10 +3,11 @@
 import math
 from collections.abc import Iterable
 
-from core.drawing.elements import XY, Align, Drawing, Element, Fill, Stroke, Text
+from core.drawing.elements import Align, Drawing, Element, Fill, Stroke, Text
 from core.drawing.extent import text_corners
 from core.drawing.pen import Pen
 from core.drawing.placing import Taken, bounds
+from core.drawing.plan_ground import at, corners, take
 from core.drawing.plan_openings import opening
 from core.drawing.view import View
 from core.framing import Footprint, footprints
@@ -28,17 +29,17 @@ def walls(all_walls: Iterable[Wall], taken: Taken) -> Drawing:
         if ground is None:
             continue
         drawing += wall_strokes(wall, ground)
-        _take(ground, taken)
+        take(ground, taken)
     return tuple(drawing)
 
 
 def wall_strokes(wall: Wall, ground: Footprint) -> Drawing:
     """One wall: its timber, the gaps of its openings, and face A heavy."""
-    corners = wall_corners(ground)
+    outline = corners(ground)
     drawing: list[Element] = [
-        Fill(corners, Pen.STUD, wall.letter),
-        Stroke(corners, Pen.STUD, wall.letter, closed=True),
-        Stroke(corners[:2], Pen.OPENING, wall.letter),
+        Fill(outline, Pen.STUD, wall.letter),
+        Stroke(outline, Pen.STUD, wall.letter, closed=True),
+        Stroke(outline[:2], Pen.OPENING, wall.letter),
     ]
     for each in wall.openings:
         drawing += opening(ground, each)
@@ -56,22 +57,6 @@ def letters(all_walls: tuple[Wall, ...], view: View, wording: Wording, taken: Ta
             taken.add(bounds(text_corners(face, view.scale)))
             drawing.append(face)
     return tuple(drawing)
-
-
-def wall_corners(ground: Footprint) -> tuple[XY, ...]:
-    """A wall's corners in plan: along face A from left to right, back along the far face, mm."""
-    return (
-        at(ground, 0.0, 0.0),
-        at(ground, ground.run, 0.0),
-        at(ground, ground.run, ground.width),
-        at(ground, 0.0, ground.width),
-    )
-
-
-def at(ground: Footprint, along: float, away: float) -> XY:
-    """The plan point so far along a wall from its left end and away from its face A, mm."""
-    (u, v), (du, dv), (au, av) = ground.start, ground.along, ground.away
-    return u + du * along + au * away, v + dv * along + av * away
 
 
 def _letter(ground: Footprint, view: View, taken: Taken) -> Text:
@@ -110,12 +95,3 @@ def _face(ground: Footprint, letter: Text, view: View, wording: Wording) -> Text
     corners = text_corners(made, view.scale)
     long = math.dist(corners[0], corners[1])
     return made if on + long <= ground.run else None
-
-
-def _take(ground: Footprint, taken: Taken) -> None:
-    """Takes the wall's timber in pieces, so that one askew takes little more than it covers."""
-    pieces = max(1, math.ceil(ground.run / 300.0))
-    for n in range(pieces):
-        low, high = ground.run * n / pieces, ground.run * (n + 1) / pieces
-        corners = (at(ground, x, y) for x in (low, high) for y in (0.0, ground.width))
-        taken.add(bounds(corners))

@@ -18,7 +18,16 @@ from core.framing.layout import layout_lefts, wanted_left
 from core.framing.leaning import Lean, reached
 from core.framing.lining_up import origin_in_line
 from core.framing.marks import Mark, marks
-from core.framing.meeting import Footprint, Meeting, footprints, meetings
+from core.framing.meeting import (
+    Footprint,
+    Meeting,
+    existing_footprint,
+    existing_footprints,
+    footprints,
+    meetings,
+    stair_footprint,
+    standing_in,
+)
 from core.framing.member import SQUARE_WITHIN, Facet, Member, Notch, Rip, Role
 from core.framing.nailed import Nailed, Surroundings
 from core.framing.on_rafters import frame_on_rafters, rafter_marks
@@ -88,6 +97,8 @@ __all__ = [
     "cut_workings",
     "cutting_order",
     "degrees",
+    "existing_footprint",
+    "existing_footprints",
     "fit",
     "fit_workings",
     "footprints",
@@ -122,6 +133,8 @@ __all__ = [
     "setting_workings",
     "spacers",
     "spoken",
+    "stair_footprint",
+    "standing_in",
     "thickest_spacer",
     "topside",
     "underside",

@@ -1,8 +1,10 @@
 """Where walls meet, found from the plan."""
 
+import math
+
 import msgspec
 
-from core.model import Side, Wall, WallFace
+from core.model import ExistingWall, Project, Room, Side, StairOpening, Wall, WallFace
 
 REACH = 30.0
 """How far (mm) the end of a wall may be off another's face and still meet it: hung board."""
@@ -50,6 +52,35 @@ class Footprint(msgspec.Struct, frozen=True):
         along = ((u1 - u0) / run, (v1 - v0) / run)
         away = (-along[1], along[0])
         return cls(wall.letter, (u0, v0), along, away, run, wall.stud.width.mm)
+
+
+def existing_footprint(wall: ExistingWall) -> Footprint | None:
+    """Where a wall stands that is there already, under its id; None for one without length."""
+    left, right = wall.left_end, wall.right_end
+    start, end = (left.across.mm, left.along.mm), (right.across.mm, right.along.mm)
+    run = math.dist(start, end)
+    if run <= 0.0:
+        return None
+    along = ((end[0] - start[0]) / run, (end[1] - start[1]) / run)
+    away = (-along[1], along[0])
+    return Footprint(wall.id, start, along, away, run, wall.thickness.mm)
+
+
+def stair_footprint(stair: StairOpening) -> Footprint:
+    """The ground of a stair opening under its id, told like that of a wall across the room."""
+    start = (stair.across.mm, stair.along.mm)
+    return Footprint(stair.id, start, (1.0, 0.0), (0.0, 1.0), stair.wide.mm, stair.deep.mm)
+
+
+def existing_footprints(room: Room) -> tuple[Footprint, ...]:
+    """Where the walls of a room stand that are there already."""
+    found = (existing_footprint(wall) for wall in room.existing_walls)
+    return tuple(ground for ground in found if ground is not None)
+
+
+def standing_in(project: Project) -> tuple[Footprint, ...]:
+    """Where all walls of a project stand: those to be framed, then those that are there already."""
+    return (*footprints(project.walls), *existing_footprints(project.room))
 
 
 def footprints(walls: tuple[Wall, ...]) -> tuple[Footprint, ...]:

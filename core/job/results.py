@@ -5,7 +5,7 @@ import msgspec
 from core.checks import Caution, Severity
 from core.framing import Clash, Frame, Mark, PlacedBox, Surroundings
 from core.job.change import Change
-from core.model import Habits, KeptClear, PieceMade, Project, Wall
+from core.model import ExistingWall, Habits, KeptClear, PieceMade, Project, StairOpening, Wall
 from core.roof import PurlinThrough, RoofLine, Survey
 
 
@@ -32,6 +32,8 @@ class WallInputs(msgspec.Struct, frozen=True):
     inside: str | None = None
     kept_clear: tuple[KeptClear, ...] = ()
     cut: tuple[PieceMade, ...] = ()
+    stair_openings: tuple[StairOpening, ...] = ()
+    existing_walls: tuple[ExistingWall, ...] = ()
 
     @property
     def crossings(self) -> tuple[PurlinThrough, ...]:

@@ -6,6 +6,7 @@ from core.checks import (
     Caution,
     Severity,
     clear_cautions,
+    floor_cautions,
     measured_cautions,
     nailed_cautions,
     purlin_cautions,
@@ -19,7 +20,6 @@ from core.framing import (
     Mark,
     Passed,
     Surroundings,
-    footprints,
     frame_on_rafters,
     frame_wall,
     in_pieces,
@@ -32,6 +32,7 @@ from core.framing import (
     place_boxes,
     rafter_marks,
     rafter_places,
+    standing_in,
 )
 from core.job.change import since_cut
 from core.job.made import changes_of
@@ -94,7 +95,7 @@ def work_out(project: Project, site: SiteRecord, memo: Memo | None = None) -> Re
     memo = memo or Memo()
     roof = roof_of(project.room)
     overs = [memo.overhead(project.room, roof, wall) for wall in project.walls]
-    plan = footprints(project.walls)
+    plan = standing_in(project)
     pairs = zip(project.walls, overs, strict=True)
     walls = tuple(memo.wall(inputs_of(project, site, over, plan, wall)) for wall, over in pairs)
     memo.keep(project.room, walls)
@@ -122,6 +123,8 @@ def inputs_of(
         over.inside,
         project.room.kept_clear,
         tuple(d.piece for d in site.cut if d.piece.key.startswith(f"{wall.letter}/")),
+        project.room.stair_openings,
+        project.room.existing_walls,
     )
 
 
@@ -154,6 +157,7 @@ def _built(inputs: WallInputs, kept: Kept | None) -> WallResult:
         *rafter_cautions(wall),
         *purlin_cautions(wall, passed, inputs.inside),
         *clear_cautions(wall, inputs.near, frame, inputs.kept_clear),
+        *floor_cautions(wall, inputs.stair_openings, inputs.existing_walls),
         *measured_cautions(wall, frame, measured),
         *nailed_cautions(wall, frame, inputs.around),
         *zone_cautions(wall, frame, boxes, named),

@@ -2,6 +2,7 @@
 
 from core.model.answers import FloorSeen, RoofBuilt
 from core.model.end_lean import EndLean, EndStud
+from core.model.floor import ExistingWall, StairOpening
 from core.model.habits import Habits, Letters, LineEdge
 from core.model.leaf import Hanging, Leaf, Swing
 from core.model.lifting import Joint, Nailing, Species
@@ -15,6 +16,7 @@ from core.model.nailed import (
     WallFace,
 )
 from core.model.plates import PlateJoint, PlateRules
+from core.model.point import Point
 from core.model.project import Project, next_letter
 from core.model.roof_parts import (
     ClearKind,
@@ -28,7 +30,7 @@ from core.model.roof_parts import (
     Slope,
     Wing,
 )
-from core.model.room import Point, Rafter, RidgeBeam, Room
+from core.model.room import Rafter, RidgeBeam, Room
 from core.model.rules import DoubledStud, Near, WallRules, usual_board
 from core.model.saw import USUAL_SAW, Saw
 from core.model.side import Side
@@ -75,6 +77,7 @@ __all__ = [
     "DoubledStud",
     "EndLean",
     "EndStud",
+    "ExistingWall",
     "Fixture",
     "FixtureKind",
     "FloorSeen",
@@ -119,6 +122,7 @@ __all__ = [
     "SiteRecord",
     "Slope",
     "Species",
+    "StairOpening",
     "StandsOn",
     "Station",
     "Swing",

@@ -9,15 +9,9 @@ import msgspec
 
 from core.lengths import Length
 from core.model.answers import FloorSeen, RoofBuilt
+from core.model.floor import ExistingWall, StairOpening
 from core.model.roof_parts import Dormer, KeptClear, Purlin, Slope, Wing
 from core.model.timber import Timber
-
-
-class Point(msgspec.Struct, frozen=True):
-    """A point of the floor plan: `across` from the left eave wall, `along` the ridge."""
-
-    across: Length
-    along: Length
 
 
 class RidgeBeam(msgspec.Struct, frozen=True):
@@ -44,9 +38,9 @@ class Room(msgspec.Struct, frozen=True):
 
     `left` rises to the right from the left eave wall, `right` to the left from the right one; a
     shed roof has only one of them. `flat_ceiling` is the underside of the ceiling ties. A hip end
-    rises from the gable wall at the start or the end of the room. Ids of dormers, wings, purlins
-    and what is kept clear differ from one another. `roof_built` and `floor_seen` are what the
-    person has answered; None where nothing was.
+    rises from the gable wall at the start or the end of the room. Ids of dormers, wings, purlins,
+    what is kept clear, stair openings and existing walls differ from one another. `roof_built` and
+    `floor_seen` are what the person has answered; None where nothing was.
     """
 
     width: Length
@@ -64,3 +58,5 @@ class Room(msgspec.Struct, frozen=True):
     kept_clear: tuple[KeptClear, ...] = ()
     roof_built: RoofBuilt | None = None
     floor_seen: FloorSeen | None = None
+    stair_openings: tuple[StairOpening, ...] = ()
+    existing_walls: tuple[ExistingWall, ...] = ()

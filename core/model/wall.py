@@ -13,8 +13,8 @@ from core.model.end_lean import EndLean
 from core.model.leaf import Hanging, Leaf
 from core.model.measured import MeasuredStud, Station
 from core.model.nailed import Blocking, Fixture, MeetingKind, RafterBacking, WallFace
+from core.model.point import Point
 from core.model.roof_parts import PassesPurlin, Passing, Purlin
-from core.model.room import Point
 from core.model.rules import DoubledStud, WallRules
 from core.model.side import Side
 from core.model.timber import Timber

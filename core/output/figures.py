@@ -50,6 +50,7 @@ from core.output.figures_member_form import (
     RipFigures,
     SawFigures,
 )
+from core.output.figures_plan import plan_figures
 from core.output.figures_site import raising_figures, turn_figures
 from core.roof import Reading, Survey, floor_line
 from core.wording import Wording
@@ -83,6 +84,7 @@ def figures_of(results: Results, wording: Wording) -> Figures:
         length_unit="mm",
         angle_unit="degree",
         walls=tuple(_wall(result, results, wording) for result in results.walls),
+        plan=plan_figures(results.project.room),
         stock=Nothing(),
         sheets=Nothing(),
         bays=(),

@@ -12,6 +12,7 @@ from core.checks import Severity
 from core.framing import Why
 from core.model import BoxHeight, OpeningKind, PlateLie, Side, Swing, WallFace
 from core.output.figures_member_form import Key, MemberFigures, Mm, Spot
+from core.output.figures_plan_form import PlanFigures
 from core.output.figures_site_form import RaisingFigures, TurnFigures
 
 
@@ -283,6 +284,7 @@ class Figures(_Part, frozen=True):
     walls: Annotated[
         tuple[WallFigures, ...], Meta(description="The walls in the order of the project.")
     ]
+    plan: Annotated[PlanFigures, Meta(description="The room from above.")]
     stock: Annotated[Nothing, Meta(description="The cut plan; not worked out yet.")]
     sheets: Annotated[Nothing, Meta(description="The sheet plan; not worked out yet.")]
     bays: Annotated[tuple[()], Meta(description="Bays; none are worked out yet.")]

@@ -35,6 +35,9 @@ ROOM_MM: Final = 100_000.0
 WALL_MM: Final = 60_000.0
 """The longest wall, and the farthest that anything stands from its left end: 60 m."""
 
+SHORTEST_EXISTING_MM: Final = 50.0
+"""The shortest wall that stands there already."""
+
 SHORTEST_WALL_MM: Final = 300.0
 """The least distance between the ends of a wall."""
 

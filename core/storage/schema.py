@@ -18,6 +18,7 @@ from core.model import (
     Box,
     ClearZone,
     Dormer,
+    ExistingWall,
     Fixture,
     Header,
     KeptClear,
@@ -30,6 +31,7 @@ from core.model import (
     Rafter,
     Room,
     Slope,
+    StairOpening,
     TopPlate,
     Wall,
     Wing,
@@ -84,6 +86,8 @@ _ID: Final[dict[str, Plain]] = {
     "not": {"enum": [*sorted(RESERVED_IDS)]},
 }
 _FEW: Final[dict[str, Plain]] = {"maxItems": limits.OF_A_WALL}
+_PARTS = (Dormer, Wing, Purlin, KeptClear, ClearZone, StairOpening, ExistingWall)
+_LISTS = ("dormers", "wings", "purlins", "kept_clear", "stair_openings", "existing_walls")
 _PENCIL: Final[dict[str, Plain]] = {"minLength": 1, "maxLength": limits.PENCIL_LETTERS}
 _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = MappingProxyType(
     {
@@ -108,8 +112,8 @@ _SENSE: Final[Mapping[tuple[type[msgspec.Struct], str], dict[str, Plain]]] = Map
         (Opening, "id"): _ID,
         (Box, "id"): _ID,
         (AddedStud, "id"): _ID,
-        **{(kind, "id"): _ID for kind in (Dormer, Wing, Purlin, KeptClear, ClearZone)},
-        **{(Room, name): _FEW for name in ("dormers", "wings", "purlins", "kept_clear")},
+        **{(kind, "id"): _ID for kind in _PARTS},
+        **{(Room, name): _FEW for name in _LISTS},
         (Slope, "breaks"): _FEW,
         **{(Letters, name): _PENCIL for name in Letters.__struct_fields__},
     }

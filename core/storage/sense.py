@@ -14,6 +14,7 @@ from core.roof import stands_in_wing
 from core.storage import limits
 from core.storage.faults import Fault
 from core.storage.ranges import above_zero, few_enough, within
+from core.storage.sense_floor import floor_faults
 from core.storage.sense_habits import plate_rules
 from core.storage.sense_nailed import rafter_places
 from core.storage.sense_nailing import nailing_faults
@@ -57,6 +58,7 @@ def room_faults(room: Room, place: str) -> Iterator[Fault]:
     if room.flat_ceiling is not None:
         yield from above_zero(room.flat_ceiling, limits.ROOM_MM, f"{place}.flat_ceiling")
     yield from roof_parts_faults(room, place)
+    yield from floor_faults(room, place)
 
 
 def room_size(room: Room, place: str) -> Iterator[Fault]:

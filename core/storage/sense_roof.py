@@ -14,7 +14,7 @@ from core.storage.sense_purlins import purlin_faults
 from core.storage.sense_wall import well_formed_id
 from core.storage.sentences import Why, fault
 
-_LISTS = ("dormers", "wings", "purlins", "kept_clear")
+_LISTS = ("dormers", "wings", "purlins", "kept_clear", "stair_openings", "existing_walls")
 
 
 def roof_parts_faults(room: Room, place: str) -> Iterator[Fault]:

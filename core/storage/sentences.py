@@ -80,6 +80,7 @@ class Why(enum.StrEnum):
     NO_SLOPE_THERE = "no-slope-there"
     PAST_ROOM = "past-room"
     PURLIN_TOO_SHORT = "purlin-too-short"
+    EXISTING_TOO_SHORT = "existing-too-short"
     NO_PURLIN = "no-purlin"
     PASSED_TWICE = "passed-twice"
     LEANS_TO_NO_HEIGHT = "leans-to-no-height"
@@ -265,6 +266,10 @@ SENTENCES: Final = {
     Why.PURLIN_TOO_SHORT: (
         "the purlin's ends are {found} apart, less than {limit}",
         "move its end farther from its start",
+    ),
+    Why.EXISTING_TOO_SHORT: (
+        "the wall's ends are {found} apart, less than {limit}",
+        "move one end farther from the other",
     ),
     Why.NO_PURLIN: (
         "“{text}” is no purlin of this room",

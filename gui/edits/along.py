@@ -46,6 +46,8 @@ def turned_over(project: Project, wall: Wall) -> Wall:
         boxes=boxes,
         doubled=doubled,
         measured_studs=measured,
+        left_lean=wall.right_lean,
+        right_lean=wall.left_lean,
     )
 
 
@@ -100,6 +102,7 @@ def _placed(wall: Wall, place: Place) -> Wall:
         moved=tuple(replace(m, left=place(m.left, thick)) for m in wall.moved),
         added=tuple(replace(a, left=place(a.left, thick)) for a in wall.added),
         fixtures=tuple(replace(f, left=place(f.left, f.width.mm)) for f in wall.fixtures),
+        kept_clear=tuple(replace(z, left=place(z.left, z.width.mm)) for z in wall.kept_clear),
         **stations,
     )
 

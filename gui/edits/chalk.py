@@ -49,7 +49,7 @@ def lengthen_wall(project: Project, letter: str, end: Side, to: XY) -> Project:
 def turn_wall(project: Project, letter: str, about: XY, angle: float) -> Project:
     """The wall turned about a plan point by an angle, radians against the clock."""
     wall = project.wall(letter)
-    left, right = (_turned(end, about, angle) for end in wall.chalk)
+    left, right = (turned(end, about, angle) for end in wall.chalk)
     return _put(project, _between(project, wall, left, right))
 
 
@@ -128,7 +128,8 @@ def _far(wall: Wall) -> tuple[XY, XY]:
     return (u0 + aside[0], v0 + aside[1]), (u1 + aside[0], v1 + aside[1])
 
 
-def _turned(at: XY, about: XY, angle: float) -> XY:
+def turned(at: XY, about: XY, angle: float) -> XY:
+    """A plan point turned about another by an angle, radians against the clock."""
     x, y = at[0] - about[0], at[1] - about[1]
     cos, sin = math.cos(angle), math.sin(angle)
     return about[0] + x * cos - y * sin, about[1] + x * sin + y * cos

@@ -4,7 +4,7 @@ from fractions import Fraction
 from functools import lru_cache
 from itertools import count
 
-from core.framing import footprints
+from core.framing import standing_in
 from core.job import WallInputs, WallResult
 from core.job.overhead import overhead
 from core.job.work import inputs_of, wall_result
@@ -53,7 +53,7 @@ def worked(project: Project, letter: str) -> WallResult:
     """The result of one wall of the project, nothing yet printed."""
     wall = project.wall(letter)
     over = overhead(project.room, roof_of(project.room), wall)
-    return _result(inputs_of(project, SiteRecord(), over, footprints(project.walls), wall))
+    return _result(inputs_of(project, SiteRecord(), over, standing_in(project), wall))
 
 
 @lru_cache(maxsize=8)

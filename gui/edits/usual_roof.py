@@ -1,7 +1,5 @@
 """What new parts of a roof start out as; the person sets them from there."""
 
-from itertools import count
-
 import msgspec
 
 from core.lengths import Length, Pitch, System, parse_pitch
@@ -9,6 +7,7 @@ from core.model import (
     ClearKind,
     Dormer,
     DormerKind,
+    ExistingWall,
     KeptClear,
     Passing,
     PitchBreak,
@@ -17,14 +16,16 @@ from core.model import (
     Room,
     Side,
     Slope,
+    StairOpening,
     Timber,
     Wing,
 )
 from core.roof import roof_of
 from gui.edits import usual
+from gui.edits.floor import part_id, usual_existing, usual_stair
 from gui.edits.stating import stated
 
-Part = PitchBreak | Dormer | Wing | Purlin | KeptClear
+Part = PitchBreak | Dormer | Wing | Purlin | KeptClear | StairOpening | ExistingWall
 """What stands in one of the lists of a roof."""
 
 
@@ -39,6 +40,10 @@ def part(project: Project, where: tuple[str, ...]) -> Part:
             return _purlin(project)
         case ("kept_clear",):
             return _chimney(project)
+        case ("stair_openings",):
+            return usual_stair(project)
+        case ("existing_walls",):
+            return usual_existing(project)
     slope: Slope = getattr(project.room, where[0])
     return _break(project, slope)
 
@@ -53,7 +58,7 @@ def _dormer(project: Project) -> Dormer:
     start, width = _shown(project, room.length.mm / 3), _shown(project, room.length.mm / 3)
     face, height = _text(project, "24 in", "600 mm"), _text(project, "84 in", "2100 mm")
     front, pitch = usual.stud(project.system).width, _pitch(project, "3 in 12", "15°")
-    name, kind = _id(room, "dormer"), DormerKind.SHED
+    name, kind = part_id(room, "dormer"), DormerKind.SHED
     return Dormer(name, kind, side, start, width, face, front, height, pitch)
 
 
@@ -63,7 +68,7 @@ def _wing(project: Project) -> Wing:
     start, width = _shown(project, room.length.mm / 4), _shown(project, room.length.mm / 2)
     reach = _text(project, "10'", "3 m")
     plain = _plain(slope)
-    return Wing(_id(room, "wing"), side, start, width, reach, plain, plain)
+    return Wing(part_id(room, "wing"), side, start, width, reach, plain, plain)
 
 
 def _purlin(project: Project) -> Purlin:
@@ -75,7 +80,7 @@ def _purlin(project: Project) -> Purlin:
     lowest = project.habits.tape.step_mm
     under = _shown(project, max(at - timber.width.mm, lowest))
     gap = _text(project, "1/4 in", "5 mm")
-    return Purlin(_id(room, "purlin"), left, timber, under, Passing.THROUGH, gap)
+    return Purlin(part_id(room, "purlin"), left, timber, under, Passing.THROUGH, gap)
 
 
 def _chimney(project: Project) -> KeptClear:
@@ -86,7 +91,7 @@ def _chimney(project: Project) -> KeptClear:
     room = project.room
     across, along = (_shown(project, side.mm / 2) for side in (room.width, room.length))
     size, gap = _text(project, "24 in", "600 mm"), _text(project, "2 in", "50 mm")
-    name = _id(room, "chimney")
+    name = part_id(room, "chimney")
     return KeptClear(name, ClearKind.CHIMNEY, across, along, size, size, gap)
 
 
@@ -107,13 +112,6 @@ def _slope(room: Room) -> tuple[Side, Slope]:
 
 def _plain(slope: Slope) -> Slope:
     return msgspec.structs.replace(slope, breaks=())
-
-
-def _id(room: Room, stem: str) -> str:
-    """The first of stem-1, stem-2, ... that nothing in the roof is called."""
-    taken = {dormer.id for dormer in room.dormers} | {wing.id for wing in room.wings}
-    taken |= {purlin.id for purlin in room.purlins} | {kept.id for kept in room.kept_clear}
-    return next(name for n in count(1) if (name := f"{stem}-{n}") not in taken)
 
 
 def _shown(project: Project, mm: float) -> Length:

@@ -3,11 +3,11 @@
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
+from core.drawing.plan_ground import corners
 from core.drawing.plan_roof import outline
-from core.drawing.plan_walls import wall_corners
-from core.framing import Footprint
 from core.model import Project, Room
 from core.wording import Wording
+from gui.edits.floor import ground_of
 from gui.plan.handles import Grasp, Handle
 from gui.sketcher.camera import TEXT_MM, XY
 from gui.sketcher.extent import pixels
@@ -26,8 +26,8 @@ _CROSS = 11.0
 
 
 def paint_wall(painter: QPainter, project: Project, letter: str, scene: Scene, wash: float) -> None:
-    """A wall outlined, and washed with chalk as strongly as `wash` says."""
-    ground = Footprint.of(project.wall(letter))
+    """What stands under a key outlined, and washed with chalk as strongly as `wash` says."""
+    ground = ground_of(project, letter)
     if ground is None:
         return
     chalk = scene.ink.theme.chalk
@@ -35,7 +35,7 @@ def paint_wall(painter: QPainter, project: Project, letter: str, scene: Scene, w
     thin.setAlphaF(wash)
     painter.setPen(QPen(chalk, 2.0, j=Qt.PenJoinStyle.MiterJoin))
     painter.setBrush(thin)
-    painter.drawPolygon(polygon(wall_corners(ground), scene.camera))
+    painter.drawPolygon(polygon(corners(ground), scene.camera))
 
 
 def paint_handles(painter: QPainter, found: tuple[Handle, ...], scene: Scene) -> None:

@@ -5,7 +5,7 @@ import math
 
 import msgspec
 
-from core.drawing.plan_walls import at
+from core.drawing.plan_ground import at
 from core.framing import Footprint
 from core.model import Side
 from gui.sketcher.camera import XY, Camera
@@ -33,8 +33,8 @@ class Handle(msgspec.Struct, frozen=True):
     about: XY
 
 
-def handles(ground: Footprint, camera: Camera) -> tuple[Handle, ...]:
-    """The handles of a wall: squares at both ends, knobs beyond them."""
+def handles(ground: Footprint, camera: Camera, *, turns: bool) -> tuple[Handle, ...]:
+    """The handles of a wall: squares at both ends, knobs beyond them if it can be turned."""
     half, beyond = ground.width / 2, BEYOND_PX / camera.scale
     left, right = at(ground, 0.0, 0.0), at(ground, ground.run, 0.0)
     places = (
@@ -46,6 +46,7 @@ def handles(ground: Footprint, camera: Camera) -> tuple[Handle, ...]:
     return tuple(
         Handle(grasp, end, camera.to_screen(at(ground, along, half)), about)
         for grasp, end, along, about in places
+        if turns or grasp is Grasp.LENGTHEN
     )
 
 

@@ -2,18 +2,27 @@
 
 from collections.abc import Iterable
 
-from core.framing import Footprint
-from core.model import Wall
+from core.framing import Footprint, existing_footprints, footprints, stair_footprint
+from core.model import Project
 from gui.sketcher.camera import XY
 
 
-def wall_under(walls: Iterable[Wall], point: XY, reach: float) -> str | None:
-    """The letter of the wall nearest to a point, `reach` mm being near enough; None on floor."""
-    found = [
-        (away, wall.letter)
-        for wall in walls
-        if (ground := Footprint.of(wall)) is not None and (away := distance(ground, point)) <= reach
-    ]
+def thing_under(project: Project, point: XY, reach: float) -> str | None:
+    """The key of what is nearest to a point, `reach` mm being near enough; None on bare floor.
+
+    Walls lie over existing walls, and those over stair openings.
+    """
+    old = existing_footprints(project.room)
+    stairs = tuple(stair_footprint(stair) for stair in project.room.stair_openings)
+    for grounds in (footprints(project.walls), old, stairs):
+        found = _nearest(grounds, point, reach)
+        if found is not None:
+            return found
+    return None
+
+
+def _nearest(grounds: Iterable[Footprint], point: XY, reach: float) -> str | None:
+    found = [(away, g.letter) for g in grounds if (away := distance(g, point)) <= reach]
     return min(found)[1] if found else None
 
 

@@ -6,12 +6,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
 from core.chalk import Grip, guides, next_along
+from core.drawing.plan_ground import at
 from core.framing import footprints
 from core.model import Project
 from core.wording import message
 from gui.desk import Desk
 from gui.doing import Doing
-from gui.plan.gestures import Draw, Gesture, Move, inside
+from gui.edits.floor import ground_of, plan_keys
+from gui.plan.drawing import Draw, Tool, begun, inside
+from gui.plan.gestures import Gesture, Move
 from gui.plan.grip import larger_step
 from gui.plan.told import on_told
 from gui.sketcher.camera import XY
@@ -26,6 +29,12 @@ _ARROWS = {
     int(Key.Key_Down): (0, -1),
 }
 
+_TOOLS = {
+    int(Key.Key_W): Tool.WALL,
+    int(Key.Key_O): Tool.STAIR,
+    int(Key.Key_E): Tool.EXISTING,
+}
+
 _SHOVE_PX = 40.0
 """How far an arrow key shoves the paper when nothing is held."""
 
@@ -37,11 +46,11 @@ class Board(Protocol):
     """What the keys work on."""
 
     desk: Desk
-    armed: bool
+    armed: Tool | None
     gesture: Gesture | None
 
-    def arm(self, *, on: bool) -> None:
-        """Begin a wall with the next press, or leave it."""
+    def arm(self, tool: Tool | None) -> None:
+        """Begin what the tool draws with the next press, or leave it."""
 
     def end(self, *, keep: bool) -> None:
         """End what is under way: kept, or taken back."""
@@ -70,9 +79,9 @@ class PlanKeys:
         key, board = event.key(), self._board
         if key in _ARROWS:
             self._arrow(_ARROWS[key], event.modifiers())
-        elif key == Key.Key_W:
+        elif key in _TOOLS:
             self.settle()
-            board.arm(on=True)
+            board.arm(_TOOLS[key])
             self.begin_cross()
         elif key in (Key.Key_Return, Key.Key_Enter):
             self._enter()
@@ -104,8 +113,9 @@ class PlanKeys:
     def begin_cross(self) -> None:
         """Put the cross where a wall may begin: at the held wall's end, or at the left eave."""
         desk = self._board.desk
-        if desk.held is not None:
-            self.cross = desk.project.wall(desk.held).chalk[1]
+        ground = ground_of(desk.project, desk.held) if desk.held is not None else None
+        if ground is not None:
+            self.cross = at(ground, ground.run, 0.0)
         else:
             self.cross = (0.0, desk.project.habits.tape.round(desk.project.room.length.mm / 2))
         desk.said.emit(desk.wording.word("plan.cross"))
@@ -118,10 +128,11 @@ class PlanKeys:
         """Begin or end the wall at the cross; else go to the wall held."""
         board, desk = self._board, self._board.desk
         if self.cross is None:
-            if desk.held is not None and board.gesture is None:
-                desk.show_wall(desk.held)
+            if board.gesture is None and Doing(desk).wall_letter is not None:
+                desk.show_wall(Doing(desk).wall_letter or "")
         elif board.gesture is None:
-            board.gesture = Draw(desk, self.cross, self._exact(), desk.held)
+            tool = board.armed or Tool.WALL
+            board.gesture = begun(tool, desk, self.cross, self._exact(), desk.held)
             desk.said.emit(desk.wording.word("plan.cross-end"))
         else:
             board.end(keep=True)
@@ -179,9 +190,9 @@ class PlanKeys:
         return Grip(self._board.desk.project.habits.tape.step_mm, _NEAR)
 
     def _hold_next(self, way: int) -> None:
-        """Hold the next wall in the order of the list."""
+        """Hold the next wall in the order of the list, then what is there already."""
         desk = self._board.desk
-        letters = [wall.letter for wall in desk.project.walls]
+        letters = plan_keys(desk.project)
         if letters:
-            at = letters.index(desk.held) if desk.held in letters else -1 if way > 0 else 0
+            at = letters.index(desk.held or "") if desk.held in letters else -1 if way > 0 else 0
             desk.hold(letters[(at + way) % len(letters)])

@@ -1,15 +1,15 @@
-"""The dimensions that matter to a wall in plan, and stating one of them anew. No Qt."""
+"""The dimensions that matter to what is held in plan, and stating one of them anew. No Qt."""
 
 import enum
 
 import msgspec
 
 from core.chalk import clearances
+from core.drawing.plan_ground import at
 from core.drawing.plan_roof import outline
-from core.drawing.plan_walls import at
-from core.framing import Footprint, footprints
+from core.framing import Footprint, standing_in
 from core.model import Project, Side
-from gui.edits import lengthen_wall, place_wall
+from gui.edits.floor import deepen, ground_of, lengthen, place, without
 from gui.sketcher.camera import XY
 
 
@@ -17,6 +17,7 @@ class Ruler(enum.Enum):
     """What a dimension is of; the value names its words in the catalogue."""
 
     LENGTH = "plan-length"
+    DEEP = "plan-deep"
     BEFORE = "plan-before"
     BEHIND = "plan-behind"
     LEFT = "plan-left"
@@ -33,15 +34,14 @@ class Measure(msgspec.Struct, frozen=True):
 
 
 def measures(project: Project, letter: str, off: float) -> tuple[Measure, ...]:
-    """A wall's length, then its clear distances before, behind and past its ends.
+    """The length of a thing of the plan, then its clear distances before, behind, past its ends.
 
     The length stands `off` mm behind the far face. Empty for a wall without length.
     """
-    wall = project.wall(letter)
-    ground = Footprint.of(wall)
+    ground = ground_of(project, letter)
     if ground is None:
         return ()
-    others = footprints(tuple(w for w in project.walls if w.letter != letter))
+    others = standing_in(without(project, letter))
     beyond = ground.width + off
     length = Measure(
         Ruler.LENGTH, at(ground, 0.0, beyond), at(ground, ground.run, beyond), ground.run
@@ -49,7 +49,16 @@ def measures(project: Project, letter: str, off: float) -> tuple[Measure, ...]:
     rulers = (Ruler.BEFORE, Ruler.BEHIND, Ruler.LEFT, Ruler.RIGHT)
     found = zip(rulers, clearances(ground, outline(project.room), others), strict=True)
     clear = (Measure(r, c.start, c.end, c.run) for r, c in found if c is not None)
-    return (length, *clear)
+    return (length, *_deep(project, letter, ground, off), *clear)
+
+
+def _deep(project: Project, key: str, ground: Footprint, off: float) -> tuple[Measure, ...]:
+    """How deep a stair opening or how thick an existing wall is; timber has its own thickness."""
+    if any(wall.letter == key for wall in project.walls):
+        return ()
+    aside = ground.run + off
+    ends = at(ground, aside, 0.0), at(ground, aside, ground.width)
+    return (Measure(Ruler.DEEP, *ends, ground.width),)
 
 
 def restate(project: Project, letter: str, measure: Measure, to: float) -> Project:
@@ -57,12 +66,13 @@ def restate(project: Project, letter: str, measure: Measure, to: float) -> Proje
 
     The length is set at the right end; a clear distance moves the wall.
     """
-    wall = project.wall(letter)
-    ground = Footprint.of(wall)
+    ground = ground_of(project, letter)
     if ground is None:
         return project
+    if measure.ruler is Ruler.DEEP:
+        return deepen(project, letter, to)
     if measure.ruler is Ruler.LENGTH:
-        return lengthen_wall(project, letter, Side.RIGHT, at(ground, to, 0.0))
+        return lengthen(project, letter, Side.RIGHT, at(ground, to, 0.0))
     by = to - measure.reads
     along, away = {
         Ruler.BEFORE: (0.0, by),
@@ -71,4 +81,4 @@ def restate(project: Project, letter: str, measure: Measure, to: float) -> Proje
         Ruler.RIGHT: (-by, 0.0),
     }[measure.ruler]
     left, right = at(ground, along, away), at(ground, ground.run + along, away)
-    return place_wall(project, letter, left, right)
+    return place(project, letter, left, right)

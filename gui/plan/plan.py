@@ -18,7 +18,8 @@ from gui import sizes
 from gui.desk import Desk
 from gui.pace import Pace
 from gui.plan import chalk
-from gui.plan.gestures import Draw, Gesture
+from gui.plan.drawing import Draw, Tool
+from gui.plan.gestures import Gesture
 from gui.plan.keyboard import PlanKeys
 from gui.plan.measuring import PlanMeasuring
 from gui.plan.pointer import PlanPointer
@@ -36,12 +37,12 @@ _PAUSE_MS = 120
 class Plan(QWidget):
     """The room on one sheet of paper; what is done with it goes to the desk."""
 
-    armed_changed = Signal(bool)
+    armed_changed = Signal(object)
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
         super().__init__()
         self.desk = desk
-        self.armed = False
+        self.armed: Tool | None = None
         self.gesture: Gesture | None = None
         self._ink = Ink(theme, self.density)
         self._sight = PlanSight(desk)
@@ -73,7 +74,7 @@ class Plan(QWidget):
     @property
     def busy(self) -> bool:
         """Whether something is under way, so that an Escape would take it back."""
-        return self.gesture is not None or self.armed
+        return self.gesture is not None or self.armed is not None
 
     def set_theme(self, theme: Theme) -> None:
         """Draw by day or by night."""
@@ -106,22 +107,22 @@ class Plan(QWidget):
         """Shove the paper, px."""
         self.look(self.camera.panned(right, down))
 
-    def arm(self, *, on: bool) -> None:
-        """Begin a wall with the next press wherever it is, or leave it."""
-        if not on:
+    def arm(self, tool: Tool | None) -> None:
+        """Begin what the tool draws with the next press wherever it is, or leave it."""
+        if tool is None:
             self._keys.drop_cross()
-        if self.armed != on:
-            self.armed = on
-            self.armed_changed.emit(on)
-        if on:
+        if self.armed is not tool:
+            self.armed = tool
+            self.armed_changed.emit(tool)
+        if tool is not None:
             self.setFocus()
-            self.desk.said.emit(self.desk.wording.word("plan.draw-here"))
+            self.desk.said.emit(self.desk.wording.word(f"plan.draw-{tool.value}-here"))
         self.update()
 
     def end(self, *, keep: bool) -> None:
         """End what is under way: kept as one edit, or taken back."""
         gesture, self.gesture = self.gesture, None
-        self.arm(on=False)
+        self.arm(None)
         if gesture is not None and keep:
             gesture.release()
         elif gesture is not None:
@@ -194,10 +195,10 @@ class Plan(QWidget):
         self._refresh()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:  # noqa: N802
-        letter = self._pointer.wall_at(place(event.position()))
-        if letter is not None and not self.busy:
+        key = self._pointer.thing_at(place(event.position()))
+        if key is not None and key[:1].isupper() and not self.busy:
             self._pointer.release()
-            self.desk.show_wall(letter)
+            self.desk.show_wall(key)
 
     def leaveEvent(self, event: QEvent) -> None:  # noqa: N802
         super().leaveEvent(event)
@@ -261,17 +262,18 @@ class Plan(QWidget):
 
     def _take_over(self) -> None:
         """The pointer draws on instead of the cross."""
+        tool = self.armed
         if self.gesture is not None:
             self.end(keep=False)
         self._keys.drop_cross()
-        self.arm(on=True)
+        self.arm(tool)
 
     def _type(self, text: str) -> bool:
         """A digit begins a length: of the wall being drawn, or of the one held."""
         draw = self.gesture
         self._lay()
         if draw is None:
-            return not self.armed and self.measuring.begin(text)
+            return self.armed is None and self.measuring.begin(text)
         if not isinstance(draw, Draw) or not self.measuring.figures:
             return False
         self.measuring.open(self.measuring.figures[0], lambda to: self._finish(draw, to))

@@ -3,12 +3,13 @@
 import math
 from typing import Protocol
 
-from core.framing import Footprint
 from gui.desk import Desk
-from gui.plan.gestures import Draw, Gesture, Lengthen, Move, Turn, inside
+from gui.edits.floor import ground_of
+from gui.plan.drawing import Tool, begun, inside
+from gui.plan.gestures import Gesture, Lengthen, Move, Turn
 from gui.plan.grip import grip_of
 from gui.plan.handles import Grasp, Handle, handle_at, handles
-from gui.plan.hit import wall_under
+from gui.plan.hit import thing_under
 from gui.sketcher.camera import XY, Camera
 from gui.sketcher.pointer import BACK_PX, START_PX
 
@@ -23,7 +24,7 @@ class Stage(Protocol):
     """What the pointer works on."""
 
     desk: Desk
-    armed: bool
+    armed: Tool | None
     gesture: Gesture | None
 
     @property
@@ -55,19 +56,19 @@ class PlanPointer:
         """Whether a press has not yet come to its end."""
         return self.panning or self._down is not None
 
-    def wall_at(self, pos: XY) -> str | None:
-        """The letter of the wall under the pointer."""
-        camera = self._stage.camera
-        walls = self._stage.desk.project.walls
-        return wall_under(walls, camera.to_model(pos), PICK_PX / camera.scale)
+    def thing_at(self, pos: XY) -> str | None:
+        """The key of what lies under the pointer."""
+        camera, project = self._stage.camera, self._stage.desk.project
+        return thing_under(project, camera.to_model(pos), PICK_PX / camera.scale)
 
     def handles(self) -> tuple[Handle, ...]:
-        """The handles of the wall held; none while something is under way."""
+        """The handles of what is held; none while something is under way."""
         desk = self._stage.desk
         if desk.held is None or self._stage.gesture is not None or self._stage.armed:
             return ()
-        ground = Footprint.of(desk.project.wall(desk.held))
-        return handles(ground, self._stage.camera) if ground else ()
+        ground = ground_of(desk.project, desk.held)
+        turns = all(stair.id != desk.held for stair in desk.project.room.stair_openings)
+        return handles(ground, self._stage.camera, turns=turns) if ground else ()
 
     def on_handle(self, pos: XY) -> bool:
         """Whether a handle of the wall held is under the pointer."""
@@ -80,14 +81,14 @@ class PlanPointer:
         if handle is not None:
             self._down, self._taken = pos, handle
             return
-        letter = None if stage.armed else self.wall_at(pos)
-        if letter is None and not self._on_floor(pos):
+        key = None if stage.armed else self.thing_at(pos)
+        if key is None and not self._on_floor(pos):
             stage.desk.hold(None)
             self.press_paper(pos)
             return
-        if letter is not None or not stage.armed:
-            stage.desk.hold(letter)
-        self._down, self._taken = pos, letter
+        if not stage.armed:
+            stage.desk.hold(key)
+        self._down, self._taken = pos, key
 
     def press_paper(self, pos: XY) -> None:
         """Take hold of the paper itself."""
@@ -102,7 +103,7 @@ class PlanPointer:
         elif self._down is not None:
             self._pull(pos, self._down, free=free)
         else:
-            self.hover = self.wall_at(pos)
+            self.hover = self.thing_at(pos)
 
     def release(self) -> None:
         """The button is up again."""
@@ -132,9 +133,9 @@ class PlanPointer:
                 return Lengthen(desk, desk.held, taken.end)
             return Turn(desk, desk.held, taken.about, point)
         if isinstance(taken, str):
-            return Move(desk, taken, point, copy=self._copy)
+            return Move(desk, taken, point, copy=self._copy and taken[:1].isupper())
         grip = grip_of(desk.project.habits.tape, stage.camera.scale, free=False)
-        return Draw(desk, point, grip, None)
+        return begun(stage.armed or Tool.WALL, desk, point, grip, None)
 
     def _on_floor(self, pos: XY) -> bool:
         """Whether a px lies in the room or just beside it."""

@@ -4,7 +4,9 @@ from core.chalk import Direction, Guide, Kind, Line
 from core.framing import spoken
 from core.wording import Message, Mm, Wording, message
 
-_WITH_NAME = frozenset({Kind.FACE_A, Kind.FAR_FACE, Kind.WALL_END, Kind.IN_LINE, Kind.WING})
+_WITH_NAME = frozenset(
+    {Kind.FACE_A, Kind.FAR_FACE, Kind.WALL_END, Kind.IN_LINE, Kind.WING, Kind.STAIR}
+)
 
 
 def guide_told(guide: Guide) -> Message:
@@ -14,6 +16,13 @@ def guide_told(guide: Guide) -> Message:
         return message(f"chalk.{kind}")
     name = spoken(guide.name) if guide.name[:1].islower() else guide.name
     return message(f"chalk.{kind}-of", name=name)
+
+
+def thing_named(key: str) -> Message:
+    """What a thing of the plan is called: a wall by its letter, the rest by its id."""
+    if key[:1].isupper():
+        return message("plan.wall-named", letter=key)
+    return message("plan.thing-named", what=spoken(key))
 
 
 def line_told(line: Line, wording: Wording) -> str:

@@ -37,7 +37,7 @@ OF_THE_WALL = (
     "plates",
     "to-room",
 )
-OF_THE_ROOM = ("turns", "room", "roof-parts", "habits", "plate-rules", "saw")
+OF_THE_ROOM = ("turns", "room", "roof-parts", "floor", "habits", "plate-rules", "saw")
 
 
 @pytest.mark.parametrize(
@@ -77,7 +77,11 @@ def test_without_a_wall_the_room_is_shown(qtbot: QtBot) -> None:
 def test_from_a_wall_one_press_leads_to_the_forms_of_the_room(desk: Desk, held: Held) -> None:
     held.forms.to_room.click()
     held.refresh()
-    assert (desk.letter, held.stands) == (None, OF_THE_ROOM)
+    assert desk.letter is None
+    # The wall it came from is held there.
+    assert set(held.stands) == {"plan-wall", *OF_THE_ROOM}
+    desk.hold(None)
+    assert held.stands == OF_THE_ROOM
 
 
 def test_a_section_unfolds_when_pressed(held: Held) -> None:

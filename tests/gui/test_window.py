@@ -17,6 +17,7 @@ from gui.asking import Leave
 from gui.commands import main
 from gui.edits import move_opening
 from gui.panels.section import Section
+from gui.plan.drawing import Tool
 from gui.theme import Theme
 from gui.window import Window
 from loft import BOX, DOOR, INCH, STUD, desk_of
@@ -84,6 +85,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             "put-back",
             "add-wall",
             "delete-wall",
+            *("copy-wall", "mirror-wall", "turn-wall", "turn-face"),
             "fit",
             "zoom-in",
             "zoom-out",
@@ -135,9 +137,9 @@ def test_the_button_under_the_list_begins_a_wall_in_the_plan(shown: Shown) -> No
     page = shown.window.middle.room.page
     shown.window.walls.add.click()
     assert shown.window.middle.currentWidget() is shown.window.middle.room
-    assert (page.plan.armed, page.wall.isChecked()) == (True, True)
-    page.wall.click()
-    assert (page.plan.armed, page.wall.isChecked()) == (False, False)
+    assert (page.plan.busy, page.buttons[Tool.WALL].isChecked()) == (True, True)
+    page.buttons[Tool.WALL].click()
+    assert (page.plan.busy, page.buttons[Tool.WALL].isChecked()) == (False, False)
 
 
 def test_the_middle_shows_the_room_or_the_wall_and_keeps_the_keys(shown: Shown) -> None:

@@ -13,6 +13,7 @@ from core.storage import Document
 from gui.asking import Leave
 from gui.desk import Desk
 from gui.files import new_document
+from gui.plan.drawing import Tool
 from gui.theme import Theme
 from gui.window import Window
 from gui.wordings import plain_wording
@@ -48,7 +49,7 @@ def test_by_the_mouse_alone(window: Window) -> None:
     assert desk.letter is None
     before = {wall.letter for wall in desk.project.walls}
     hand = PlanHand(room.plan)
-    QTest.mouseClick(room.page.wall, LEFT)
+    QTest.mouseClick(room.page.buttons[Tool.WALL], LEFT)
     hand.drag((2, 100), (285, 104))
     (new,) = {wall.letter for wall in desk.project.walls} - before
     assert hand.chalk(new) == [(0, 100), (288, 100)]

@@ -10,13 +10,16 @@ from core.model import (
     ClearKind,
     Dormer,
     DormerKind,
+    ExistingWall,
     KeptClear,
     Passing,
     PitchBreak,
+    Point,
     Purlin,
     Room,
     Side,
     Slope,
+    StairOpening,
     Wing,
 )
 from strategies import lengths, pitches, timbers
@@ -30,6 +33,8 @@ def with_roof_parts(draw: st.DrawFn, room: Room, system: System) -> Room:
     wings = [_wing(f"wing-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
     purlins = [_purlin(f"purlin-{n}", room, system) for n in range(draw(st.integers(0, 2)))]
     kept = [_kept(f"chimney-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
+    stairs = [_stair(f"stair-opening-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
+    old = [_existing(f"existing-wall-{n}", room, system) for n in range(draw(st.integers(0, 1)))]
     return msgspec.structs.replace(
         room,
         left=draw(_broken(room.left, system)),
@@ -40,6 +45,8 @@ def with_roof_parts(draw: st.DrawFn, room: Room, system: System) -> Room:
         wings=tuple(draw(wing) for wing in wings),
         purlins=tuple(draw(purlin) for purlin in purlins),
         kept_clear=tuple(draw(item) for item in kept),
+        stair_openings=tuple(draw(stair) for stair in stairs),
+        existing_walls=tuple(draw(wall) for wall in old),
     )
 
 
@@ -108,6 +115,23 @@ def _purlin(draw: st.DrawFn, name: str, room: Room, system: System) -> Purlin:
         end,
         turned,
     )
+
+
+@st.composite
+def _stair(draw: st.DrawFn, name: str, room: Room, system: System) -> StairOpening:
+    across, along = (draw(lengths(0, side.mm, system)) for side in (room.width, room.length))
+    wide, deep = (draw(lengths(600, 3000, system)) for _ in "wd")
+    return StairOpening(name, across, along, wide, deep)
+
+
+@st.composite
+def _existing(draw: st.DrawFn, name: str, room: Room, system: System) -> ExistingWall:
+    """A wall across the room or along it, so that its ends are apart."""
+    across, along = (draw(lengths(0, side.mm, system)) for side in (room.width, room.length))
+    long, thick = draw(lengths(500, 4000, system)), draw(lengths(60, 300, system))
+    end = Point(long, along) if draw(st.booleans()) else Point(across, long)
+    start = Point(Length(0.0), along) if end.along == along else Point(across, Length(0.0))
+    return ExistingWall(name, start, end, thick)
 
 
 @st.composite

@@ -13,11 +13,14 @@ from core.drawing.plan_roof import outline
 from core.lengths import System
 from core.model import (
     ClearKind,
+    ExistingWall,
     Hanging,
     KeptClear,
+    Point,
     Project,
     Room,
     Side,
+    StairOpening,
     Swing,
     Wall,
     Wing,
@@ -184,3 +187,26 @@ def test_nothing_written_lies_on_anything_else_written(metric: bool, scale: floa
 
 def test_every_pen_of_the_plan_has_its_layer() -> None:
     assert {e.pen for e in drawn(loft())} <= set(LAYERS)
+
+
+def test_a_stair_opening_and_an_existing_wall_are_drawn() -> None:
+    sizes = map(US.length, (150.0, 200.0, 36.0, 120.0))
+    stair = StairOpening("stair-opening-1", *sizes)
+    ends = (Point(US.length(20.0), US.length(300.0)), Point(US.length(100.0), US.length(300.0)))
+    old = ExistingWall("existing-wall-1", *ends, US.length(6.0))
+    room = msgspec.structs.replace(loft().room, stair_openings=(stair,), existing_walls=(old,))
+    drawing = drawn(msgspec.structs.replace(loft(), room=room))
+    edge, diagonal = strokes(drawing, Pen.STAIR, "stair-opening-1")
+    assert edge == [(150, 200), (186, 200), (186, 320), (150, 320)]
+    assert diagonal == [(150, 200), (186, 320)]
+    # Too narrow for its name across, it has it along.
+    name = next(t for t in texts(drawing) if t.key == "stair-opening-1")
+    assert (name.text, round(name.angle * 57.29578)) == ("stair opening 1", 90)
+    (wall,) = strokes(drawing, Pen.EXISTING, "existing-wall-1")
+    assert wall == [(20, 300), (100, 300), (100, 306), (20, 306)]
+    hatch = strokes(drawing, Pen.RULE, "existing-wall-1")
+    assert len(hatch) > 15
+    # At 45 degrees within the wall.
+    for (u0, v0), (u1, v1) in hatch:
+        assert u0 - u1 == pytest.approx(v1 - v0, abs=0.02)
+        assert all(20 <= u <= 100 and 300 <= v <= 306 for u, v in ((u0, v0), (u1, v1)))

@@ -59,6 +59,7 @@ def test_every_promised_key_is_there() -> None:
         "length_unit",
         "angle_unit",
         "walls",
+        "plan",
         "stock",
         "sheets",
         "bays",

@@ -12,7 +12,9 @@ from core.job import work_out
 from core.lengths import Length
 from core.model import (
     AddedStud,
+    ClearZone,
     DoubledStud,
+    EndLean,
     Fixture,
     FixtureKind,
     Hanging,
@@ -73,6 +75,8 @@ def full() -> Project:
             roof_points=stations(US, (0.0, 60.0), (40.0, 100.0)),
             doubled=(DoubledStud("B/end/left", Side.RIGHT),),
             measured_studs=(MeasuredStud("B/door-1/king/left", US.length(99.0), False),),
+            left_lean=EndLean(US.length(1.0)),
+            kept_clear=(ClearZone("zone-1", *map(US.length, (20.0, 0.0, 15.0, 10.0))),),
         )
     )
 
@@ -149,6 +153,8 @@ def test_a_mirrored_wall_is_seen_from_the_same_side_with_all_of_it_the_other_way
     assert (wall.boxes[0].stud, wall.boxes[0].side) == ("A/layout/2", Side.LEFT)
     assert wall.doubled[0] == DoubledStud("A/end/right", Side.LEFT)
     assert wall.measured_studs[0].key == "A/door-1/king/right"
+    assert inches(*wall.kept_clear) == [85]
+    assert (wall.left_lean, wall.right_lean) == (None, EndLean(US.length(1.0)))
 
 
 def test_mirrored_twice_it_is_the_same_wall() -> None:

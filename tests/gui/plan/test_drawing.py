@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from gui.desk import Desk
+from gui.plan.drawing import Tool
 from gui.plan.plan import Plan
 from loft import loft
 from plan_hand import CTRL, LEFT, SHIFT, PlanHand
@@ -25,16 +26,16 @@ def test_a_wall_is_drawn_from_eave_to_eave(desk: Desk, hand: PlanHand, sayings: 
 
 
 def test_it_can_begin_at_a_wall_once_drawing_is_begun(plan: Plan, hand: PlanHand) -> None:
-    plan.arm(on=True)
+    plan.arm(Tool.WALL)
     hand.drag((60, 103), (62, 300))
     # A round length from there: 197 in.
     assert hand.chalk("A") == [(60, 103.5), (60, 300.5)]
-    assert not plan.armed
+    assert plan.armed is None
 
 
 def test_w_begins_it_too_and_the_pointer_may_go_on(plan: Plan, hand: PlanHand) -> None:
     hand.key(Qt.Key.Key_W)
-    assert plan.armed
+    assert plan.armed is Tool.WALL
     hand.drag((60, 103), (62, 300))
     assert hand.chalk("A") == [(60, 103.5), (60, 300.5)]
 
@@ -125,7 +126,7 @@ def test_drawn_along_the_end_of_the_room_it_stands_against_it(hand: PlanHand) ->
 
 def test_by_keys_alone(desk: Desk, plan: Plan, hand: PlanHand, sayings: list[str]) -> None:
     hand.key(Qt.Key.Key_W)
-    assert plan.armed
+    assert plan.armed is Tool.WALL
     # The cross begins at the left eave wall, halfway along: 200. A foot farther, a step back.
     hand.key(Qt.Key.Key_Up, CTRL)
     hand.key(Qt.Key.Key_Down)
@@ -137,7 +138,7 @@ def test_by_keys_alone(desk: Desk, plan: Plan, hand: PlanHand, sayings: list[str
     hand.key(Qt.Key.Key_Right, SHIFT)
     hand.key(Qt.Key.Key_Return)
     assert hand.chalk("A") == [(0, 212), (240, 212)]
-    assert (desk.held, plan.armed) == ("A", False)
+    assert (desk.held, plan.busy) == ("A", False)
 
 
 def test_by_keys_with_a_typed_length(hand: PlanHand) -> None:

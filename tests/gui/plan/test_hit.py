@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import pytest
+from msgspec.structs import replace
 
-from gui.plan.hit import wall_under
-from loft import INCH
+from gui.plan.hit import thing_under
+from loft import INCH, loft
 from walls import US
 
 # From (12, 100) to (132, 100), its timber from 100 to 103 1/2 along the room.
@@ -27,8 +28,9 @@ WALL = US.wall((12.0, 100.0), (132.0, 100.0))
 )
 def test_a_wall_is_found_on_it_and_near_it(point: tuple[float, float], found: str | None) -> None:
     at = (point[0] * INCH, point[1] * INCH)
-    assert wall_under((WALL,), at, 2 * INCH) == found
+    assert thing_under(replace(loft(), walls=(WALL,)), at, 2 * INCH) == found
 
 
 def test_a_wall_without_length_is_nowhere() -> None:
-    assert wall_under((US.wall((5.0, 5.0), (5.0, 5.0)),), (5 * INCH, 5 * INCH), INCH) is None
+    project = replace(loft(), walls=(US.wall((5.0, 5.0), (5.0, 5.0)),))
+    assert thing_under(project, (5 * INCH, 5 * INCH), INCH) is None

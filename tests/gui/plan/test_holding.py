@@ -26,7 +26,7 @@ def test_a_wall_is_moved_by_whole_steps(desk: Desk, hand: PlanHand, sayings: lis
     hand.drag((72, 102), (82, 152))
     assert hand.chalk("B") == [(22, 150), (142, 150)]
     assert desk.undo_text == "Move wall B"
-    assert sayings[-1].startswith("B moved by 51")
+    assert sayings[-1].startswith("wall B moved by 51")
 
 
 def test_moved_near_an_eave_its_end_is_at_it(hand: PlanHand, sayings: list[str]) -> None:
@@ -59,7 +59,7 @@ def test_dragged_with_ctrl_it_is_copied(desk: Desk, hand: PlanHand) -> None:
     hand.drag((72, 102), (72, 202), CTRL)
     assert hand.chalk("B") == [(12, 100), (132, 100)]
     assert hand.chalk("A") == [(12, 200), (132, 200)]
-    assert (desk.held, desk.undo_text) == ("A", "Copy wall to A")
+    assert (desk.held, desk.undo_text) == ("A", "Copy to wall A")
 
 
 @pytest.mark.parametrize(
