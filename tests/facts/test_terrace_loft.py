@@ -23,7 +23,7 @@ import pytest
 from core.checks import Severity
 from core.job import WallResult
 from core.lengths import System, Tape
-from core.model import Opening, Passing, Purlin, Wall
+from core.model import BoxHeight, Opening, Passing, Purlin, Side, Wall
 from core.wording import Wording
 from walls import UK, at_degrees, member, result
 
@@ -231,3 +231,57 @@ def test_the_accepted_answer_clears_the_purlin() -> None:
         assert [TAPE.text(e) for e in member(wall.frame, cause).edges[:2]] == [at_left, at_right]
     assert wall.clashes == ()
     assert all(c.severity is not Severity.UNBUILDABLE for c in wall.cautions)
+
+
+@pytest.mark.parametrize("ends", [((1150, 1000), (1150, 7000)), ((5250, 7000), (5250, 1000))])
+def test_dwarf_walls(ends: tuple[tuple[float, float], tuple[float, float]]) -> None:
+    # Face A towards the room, R = 1150 x 0.83910 = 965. 965 - 49.6 - 38 = 877 there; the far face,
+    # 89 nearer the eave, is 74.7 lower: 803. The mitred end is 89 / 0.76604 = 116.2 long: a head
+    # plate 140 wide covers it.
+    wall = result(WITH_PURLINS, UK.wall(*ends, plate=(38, 140)))
+    assert wall.frame is not None
+    studs = [m for m in wall.frame.members if not m.lies]
+    # 6000 / 400 = 15 spaces, 16 studs.
+    assert len(studs) == 16
+    for stud in studs:
+        assert [TAPE.text(e) for e in stud.edges] == ["877", "877", "803", "803"]
+        (cut,) = stud.last_cut
+        assert (round(math.degrees(cut.mitre), 2), round(math.degrees(cut.bevel), 2)) == (-40, 0)
+    assert wall.cautions == ()
+
+
+def test_a_head_plate_of_89_is_too_narrow_for_dwarf_walls() -> None:
+    wall = result(ROOM, UK.wall((1150, 1000), (1150, 7000)))
+    (caution,) = wall.cautions
+    assert Wording("metric", TAPE).say(caution.message).count("116") == 1
+
+
+def test_sockets_and_switch() -> None:
+    # Sockets 450 to their middle on stud 800, on the right of its edge at 819, and on stud 3200, on
+    # the left of its edge at 3181; a switch with its top at 1200 on the door stud's far side, 2506.
+    # Each 50 wide and 100 tall.
+    door = UK.opening("door-1", left=1668, width=762, head=2035)
+    boxes = (
+        UK.box("socket-1", "B/layout/2", Side.RIGHT, 450),
+        UK.box("socket-2", "B/layout/8", Side.LEFT, 450),
+        UK.box("switch-1", "B/door-1/king/right", Side.RIGHT, 1200, BoxHeight.TOP),
+    )
+    wall = result(ROOM, m1(openings=(door,), boxes=boxes))
+    placed = [(b.left, b.right, b.bottom, b.top) for b in wall.boxes]
+    assert placed == [
+        pytest.approx((819, 869, 400, 500)),
+        pytest.approx((3131, 3181, 400, 500)),
+        pytest.approx((2506, 2556, 1100, 1200)),
+    ]
+    assert {b.blocked_by for b in wall.boxes} == {None}
+    assert wall.cautions == ()
+
+
+def test_boards_meet_on_studs() -> None:
+    # 1200 wide boards end at 1200, 2400 and 3600, the middles of studs; with the one at 400 moved
+    # for the purlin they still do.
+    for changed in (m1(), m1(moved=((1, 392.5),), added=(("extra-1", 269.5),))):
+        frame = result(WITH_PURLINS, changed).frame
+        assert frame is not None
+        middles = {round((m.left + m.right) / 2, 6) for m in frame.members if not m.lies}
+        assert {1200.0, 2400.0, 3600.0} <= middles
