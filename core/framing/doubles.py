@@ -27,8 +27,9 @@ def doubles(
         if stud is None:
             continue
         thickness, key = wall.stud.thickness.mm, keys.double(stud.key)
-        left = stud.left - thickness if doubled.side is Side.LEFT else stud.right
-        taken = (*spans, *((m.left, m.right) for m in (*uprights, *made)))
+        low, high = _span(stud)
+        left = low - thickness if doubled.side is Side.LEFT else high
+        taken = (*spans, *(_span(m) for m in (*uprights, *made)))
         apart = all(left + thickness <= a + CLEAR or left >= b - CLEAR for a, b in taken)
         within = left >= -CLEAR and left + thickness <= wall.run + CLEAR
         member = standing(key, Role.STUD, wall.stud, left, foot(wall), over)
@@ -37,3 +38,9 @@ def doubles(
         else:
             no_room.append(key)
     return tuple(made), tuple(no_room)
+
+
+def _span(stud: Member) -> tuple[float, float]:
+    """What a stud takes up along the wall on both faces, mm: one that leans goes on behind."""
+    places = [x for x, _ in (*stud.near, *stud.far)]
+    return min(places), max(places)

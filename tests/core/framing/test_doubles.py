@@ -5,9 +5,10 @@ from __future__ import annotations
 import msgspec
 import pytest
 
+import sound
 from core.framing import Role
-from core.model import DoubledStud, Side
-from walls import US, in_12, result
+from core.model import DoubledStud, EndLean, EndStud, Side
+from walls import US, in_12, member, result
 
 LEFT, RIGHT = Side.LEFT, Side.RIGHT
 FLAT = US.room(264, left=(96, in_12(0)))
@@ -66,3 +67,20 @@ def test_a_stud_that_does_not_stand_has_no_second() -> None:
     assert found.frame is not None
     assert found.frame.member("B/layout/2/double") is None
     assert found.frame.no_room == ()
+
+
+def test_beside_a_leaning_end_stud_it_is_clear_on_both_faces() -> None:
+    # Face A is toward the eave: the roof is 3 1/2 higher on the far face, where the leaning stud
+    # goes on further in. At 12 in 12 R = 60 over face A, 63.5 behind.
+    room = US.room(264, left=(24, in_12(12)))
+    wall = msgspec.structs.replace(
+        US.wall((36, 100), (36, 20), plate=(1.5, 5.5)),
+        left_lean=EndLean(US.length(-3), EndStud.LEANING),
+        doubled=(DoubledStud("B/end/left", Side.RIGHT),),
+    )
+    found = result(room, wall)
+    assert found.frame is not None
+    leaning, second = (member(found.frame, f"end/left{at}") for at in ("", "/double"))
+    assert max(x for x, _ in leaning.far) > leaning.right
+    assert second.left == pytest.approx(max(x for x, _ in leaning.far))
+    sound.no_two_overlap(found, found.frame)
