@@ -53,8 +53,14 @@ def no_two_overlap(found: WallResult, frame: Frame) -> None:
 
 
 def is_plain(found: WallResult, frame: Frame) -> bool:
-    """Whether both faces are under the same planes all along, none of them too low for studs."""
-    return whole(found) and not frame.too_low
+    """Whether both faces are under the same planes all along, none of them too low for studs.
+
+    A plane over less of the wall than its plates are thick has no plate to speak of.
+    """
+    line, plate = found.inputs.near, found.wall.top_plate
+    if line is None or not whole(found) or frame.too_low:
+        return False
+    return all(s.right - s.left > plate.count * plate.timber.thickness.mm for s in line.segments)
 
 
 _PLUMB = EndLean(Length(0.0))
@@ -111,7 +117,7 @@ def ends_bear_fully(found: WallResult, frame: Frame) -> None:
     lowest = str(found.wall.top_plate.count)
     tops = (m for m in frame.members if m.role is Role.TOP_PLATE and len(m.near) == 4)
     plates = [m for m in tops if m.key.split("/")[3] == lowest]
-    for stud in (m for m in frame.members if m.role in (Role.STUD, Role.KING) and not m.lean):
+    for stud in (m for m in frame.members if _goes_up_whole(m)):
         plate = next((p for p in plates if _covers(p, stud)), None)
         if exact and plate and len(stud.last_cut) == 1 and len(stud.near) == 4:
             corners = [(*xy, d) for xy, d in _top(stud, width)]
@@ -129,6 +135,12 @@ def ends_bear_fully(found: WallResult, frame: Frame) -> None:
                     assert abs(_height(sole.near[3], sole.near[2], x) - y) < 0.01, stud.key
     narrow = [c for c in found.cautions if c.message.id.startswith("plate.narrow")]
     assert bool(narrow) == any(s.have < s.need - 1e-6 for s in frame.sections)
+
+
+def _goes_up_whole(member: Member) -> bool:
+    """Whether it is a plumb stud that reaches the plates with its whole section."""
+    upright = member.role in (Role.STUD, Role.KING) and not member.lean
+    return upright and not member.stops and not member.notches
 
 
 def _covers(plate: Member, stud: Member) -> bool:
