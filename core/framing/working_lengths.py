@@ -3,7 +3,6 @@
 import enum
 import math
 from collections.abc import Iterator
-from itertools import pairwise
 
 from core.framing.bending import courses
 from core.framing.given import Given
@@ -77,13 +76,15 @@ def _tip_to_tip(given: Given, stick: Member) -> Working:
 
 
 def _lying(given: Given, member: Member, which: Which) -> Working:
-    lengths = [_course_length(course) for course in _courses(member)]
-    index = lengths.index((min if which is Which.SHORT else max)(lengths))
+    index = member.edges.index((min if which is Which.SHORT else max)(member.edges))
     course = _courses(member)[index]
     if "/rafters/" in member.key:
         clear = Term(message("working.between-rafters"), member.long_point)
         return Working(message("working.along-it"), (clear,))
     terms = _level(given, member, course) or stretches(course, course[0][0], course[-1][0])
+    askew = member.edges[index] - math.fsum(term.value for term in terms)
+    if abs(askew) > _NONE:
+        terms = (*terms, Term(message("working.breaks-askew"), askew))
     title = message(_EDGES[index])
     if which is not Which.OVERALL:
         return Working(title, terms)
@@ -103,10 +104,6 @@ _EDGES = (
 def _courses(member: Member) -> tuple[tuple[XY, ...], ...]:
     """The four long edges: near underside, near top, far underside, far top."""
     return (*courses(member.near), *courses(member.far))
-
-
-def _course_length(course: tuple[XY, ...]) -> float:
-    return math.fsum(math.dist(a, b) for a, b in pairwise(course))
 
 
 def _level(given: Given, member: Member, course: tuple[XY, ...]) -> tuple[Term, ...]:

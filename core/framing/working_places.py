@@ -81,8 +81,9 @@ def _sum(terms: Sequence[Term]) -> float:
 def _caused(given: Given, stick: Member) -> list[Term] | None:
     """The terms of a left edge by the key's cause; None where the key tells of none."""
     wall = given.wall
-    _, cause, *rest = stick.key.split("/")
-    if keys.is_double(stick.key):
+    key = keys.stud_of(stick.key)
+    _, cause, *rest = key.split("/")
+    if keys.is_double(key):
         return _doubled(given, stick)
     if cause == "end":
         return _at_end(given, stick, Side(rest[0]))
@@ -119,7 +120,7 @@ def _thickness(given: Given, sign: int) -> Term:
 
 
 def _doubled(given: Given, stick: Member) -> list[Term] | None:
-    beside = given.frame.member(stick.key.removesuffix(f"/{keys.DOUBLE}"))
+    beside = given.frame.member(keys.stud_of(stick.key).removesuffix(f"/{keys.DOUBLE}"))
     if beside is None:
         return None
     name = message("working.beside-stud", label=given.label(beside))
