@@ -103,6 +103,15 @@ class Kept:
             self._settings.setValue("light", "night" if night else "day")
 
     @property
+    def lists_members(self) -> bool:
+        """Whether the list of members is shown below the sheet."""
+        return str(self._settings.value("list")) == "shown"
+
+    @lists_members.setter
+    def lists_members(self, shown: bool) -> None:
+        self._settings.setValue("list", "shown" if shown else "hidden")
+
+    @property
     def text_step(self) -> int:
         """How many steps larger than usual texts are shown; negative is smaller."""
         try:

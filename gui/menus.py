@@ -145,6 +145,7 @@ class Menus:
         self._action(menu, "action.zoom-in", middle.zoom_in, key.ZoomIn)
         self._action(menu, "action.zoom-out", middle.zoom_out, key.ZoomOut)
         menu.addSeparator()
+        self._action(menu, "action.list", self._more["list"], "Ctrl+L").setCheckable(True)
         self._action(menu, "action.walk", self._more["walk"], "Ctrl+T").setCheckable(True)
         self._action(menu, "action.night", self._more["night"], "Ctrl+Shift+D").setCheckable(True)
         self._action(menu, "action.as-system", self._more["as-system"]).setCheckable(True)

@@ -7,6 +7,7 @@ from PySide6.QtCore import QPoint, Signal
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from gui.desk import Desk
+from gui.listed import Listed
 from gui.sketcher.ghosts import Part
 from gui.sketcher.sheet import Sheet
 from gui.theme import Theme
@@ -19,17 +20,17 @@ if TYPE_CHECKING:
 
 
 class WallView(QWidget):
-    """One wall: the tray of parts, and under it the sheet that they are dragged onto."""
+    """One wall: the tray of parts, under it the sheet that they are dragged onto, and the list."""
 
     def __init__(self, desk: Desk, theme: Theme, sheet: Sheet) -> None:
         super().__init__()
-        self.sheet = sheet
+        self.sheet, self.listed = sheet, Listed(desk, sheet)
         self.tray = Tray(desk, theme)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.tray)
-        column.addWidget(sheet, 1)
+        column.addWidget(self.listed, 1)
         self.tray.chosen.connect(sheet.take_part)
         self.tray.pulled.connect(self._carry)
         self.tray.dropped.connect(self._set_down)
@@ -130,6 +131,11 @@ class Middle(QStackedWidget):
     def walks(self) -> bool:
         """Whether a wall is shown as it is walked."""
         return self.walking and self.currentWidget() is self.walk
+
+    def list_members(self, shown: bool) -> None:
+        """Shows the list of members below the sheet, or hides it; the keys go to the sheet then."""
+        if self.wall.listed.show_list(shown):
+            self.sheet.setFocus()
 
     def fit(self) -> None:
         """Shows the whole of the wall or room."""

@@ -70,6 +70,17 @@ QCheckBox:focus {{ color: {chalk}; }}
 QPushButton#small {{ font-size: 9.5pt; padding: 1px 8px; }}
 QFrame#working {{ background: {field}; border: 1px solid {edge}; border-radius: 3px; }}
 QFrame#working QLabel {{ font-size: 10pt; }}
+QLabel#strip {{
+    padding: 3px 12px; background: {panel}; border-top: 1px solid {edge}; min-height: 24px;
+}}
+QTableView {{
+    background: {field}; border: 1px solid {edge}; outline: none;
+    selection-background-color: {chalk}; selection-color: {paper};
+}}
+QTableView::item {{ padding: 0 5px; }}
+QTableView:focus {{ border: 1px solid {chalk}; }}
+QHeaderView, QHeaderView::section {{ background: {panel}; color: {faint}; border: none; }}
+QHeaderView::section {{ padding: 3px 8px; }}
 QListWidget {{ background: {panel}; border: none; outline: none; }}
 QMenuBar, QMenu {{ background: {panel}; }}
 QMenuBar {{ border-bottom: 1px solid {edge}; }}
@@ -84,7 +95,10 @@ QToolTip {{ background: {field}; border: 1px solid {edge}; }}
 QScrollBar:vertical {{ background: {panel}; width: 11px; margin: 0; }}
 QScrollBar::handle:vertical {{ background: {edge}; border-radius: 4px; min-height: 30px;
     margin: 1px 2px; }}
-QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; }}
+QScrollBar:horizontal {{ background: {panel}; height: 11px; margin: 0; }}
+QScrollBar::handle:horizontal {{ background: {edge}; border-radius: 4px; min-width: 30px;
+    margin: 2px 1px; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
 """
 

@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
+    QHBoxLayout,
     QLabel,
     QMainWindow,
     QMessageBox,
@@ -40,6 +41,7 @@ from gui.plan.drawing import Tool
 from gui.recent_menu import RecentMenu
 from gui.site.doubt_bar import DoubtBar
 from gui.sizes import scaled, text_scale
+from gui.strip import Strip
 from gui.style import palette, style_sheet
 from gui.theme import Theme
 from gui.tips import answer
@@ -108,7 +110,7 @@ class Window(QMainWindow):
         self.pages, self.page = QStackedWidget(), None
         self.pages.addWidget(split)
         column.addWidget(self.pages, 1)
-        column.addWidget(self.foot)
+        column.addLayout(self._foot_row())
         self.setCentralWidget(whole)
         more: dict[str, Callable[[], object]] = {
             "new-inch": partial(self.new_room, System.INCH),
@@ -123,6 +125,7 @@ class Window(QMainWindow):
             "card": lambda: self.card.setVisible(True),
             "about": self.about,
             "walk": self._turn_walking,
+            "list": self._turn_list,
         }
         self.menus = Menus(self.menuBar(), self.desk, self.files, self.middle, more)
         self.middle.walk_left.connect(self.menus.actions["action.walk"].trigger)
@@ -133,7 +136,17 @@ class Window(QMainWindow):
         self.card.demo.connect(lambda: self.files.open_demo(metric=False))
         column.insertWidget(0, self.card)
         self.recent = RecentMenu(self.menus.recent, self.kept, self._reopen, self.desk.wording)
+        self._show_list()
         self._title()
+
+    def _foot_row(self) -> QHBoxLayout:
+        """What was said last on the left, the totals on the right."""
+        self.strip = Strip(self.desk, self.theme)
+        row = QHBoxLayout()
+        row.setSpacing(0)
+        row.addWidget(self.foot, 1)
+        row.addWidget(self.strip)
+        return row
 
     def _make_foot(self) -> None:
         self.foot.setObjectName("foot")
@@ -153,6 +166,7 @@ class Window(QMainWindow):
         self.walls.set_theme(theme)
         if self.page is not None:
             self.page.set_theme(theme)
+        self.strip.set_theme(theme)
         self.menus.actions["action.night"].setChecked(theme.dark)
         self.menus.actions["action.as-system"].setChecked(self.looks.follows_system)
 
@@ -255,6 +269,14 @@ class Window(QMainWindow):
         if self.page is None:
             self._build()
         self.set_theme(self.theme)
+
+    def _turn_list(self) -> None:
+        self.kept.lists_members = not self.kept.lists_members
+        self._show_list()
+
+    def _show_list(self) -> None:
+        self.menus.actions["action.list"].setChecked(self.kept.lists_members)
+        self.middle.list_members(self.kept.lists_members)
 
     def _turn_walking(self) -> None:
         self.middle.walking = not self.middle.walking

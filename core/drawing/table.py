@@ -114,7 +114,7 @@ def notch_message(notch: Notch) -> Message:
 
 
 def _ends_text(member: Member, wording: Wording) -> str:
-    first, last = (_cut_text(cut, wording) for cut in (member.first_cut, member.last_cut))
+    first, last = (cut_text(cut, wording) for cut in (member.first_cut, member.last_cut))
     if first == last:
         both = wording.word("cut.square") == first
         return first if both else wording.say(message("cut.both-ends", cut=first))
@@ -123,7 +123,8 @@ def _ends_text(member: Member, wording: Wording) -> str:
     return f"{first} · {last}"
 
 
-def _cut_text(cut: tuple[Facet, ...], wording: Wording) -> str:
+def cut_text(cut: tuple[Facet, ...], wording: Wording) -> str:
+    """One end's cut in words."""
     texts = [_facet_text(facet, wording) for facet in cut]
     return " / ".join(dict.fromkeys(texts)) if len(cut) == 1 else " / ".join(texts)
 

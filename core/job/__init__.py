@@ -13,6 +13,7 @@ from core.job.made import (
 )
 from core.job.results import Results, WallInputs, WallResult
 from core.job.site import raising_of, raising_order, surroundings_of
+from core.job.totals import Totals, job_totals, wall_totals
 from core.job.work import Memo, work_out
 from core.job.working import Number, workings, workings_of
 
@@ -21,12 +22,14 @@ __all__ = [
     "Memo",
     "Number",
     "Results",
+    "Totals",
     "WallInputs",
     "WallResult",
     "What",
     "changes_since_print",
     "cut_changes",
     "given_of",
+    "job_totals",
     "piece_made",
     "raising_of",
     "raising_order",
@@ -34,6 +37,7 @@ __all__ = [
     "since_print",
     "surroundings_of",
     "wall_made",
+    "wall_totals",
     "with_cut",
     "with_sheet",
     "without_cut",

@@ -27,14 +27,12 @@ class Wording:
         if catalogue not in CATALOGUES:
             raise KeyError(catalogue)
         self._texts = {**texts("us"), **texts(catalogue)}
-        self.tape = tape
+        self.catalogue, self.tape = catalogue, tape
 
     @property
     def finest(self) -> "Wording":
         """The same words with lengths to 1/64 in. or 0.1 mm."""
-        finer = Wording.__new__(Wording)
-        finer._texts, finer.tape = self._texts, self.tape.finest
-        return finer
+        return Wording(self.catalogue, self.tape.finest)
 
     def say(self, message: Message) -> str:
         """The text of a message; KeyError if no catalogue has its id."""

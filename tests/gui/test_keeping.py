@@ -97,3 +97,11 @@ def test_nobody_is_not_greeted() -> None:
     assert kept.welcomed
     assert kept.recent == ()
     assert not Kept(Fleeting()).welcomed
+
+
+def test_whether_members_are_listed_stays(tmp_path: Path) -> None:
+    kept = Kept.in_file(tmp_path / "settings.ini")
+    assert not kept.lists_members
+    kept.lists_members = True
+    kept.sync()
+    assert Kept.in_file(tmp_path / "settings.ini").lists_members

@@ -92,6 +92,7 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             "show-room",
             *("demo-inch", "demo-metric", "as-system", "larger", "smaller"),
             *("help", "what-is-this", "card"),
+            "list",
             "walk",
             "night",
             "about",
