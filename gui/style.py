@@ -79,6 +79,7 @@ QTableView {{
 }}
 QTableView::item {{ padding: 0 5px; }}
 QTableView:focus {{ border: 1px solid {chalk}; }}
+QAbstractScrollArea::corner {{ background: {panel}; }}
 QHeaderView, QHeaderView::section {{ background: {panel}; color: {faint}; border: none; }}
 QHeaderView::section {{ padding: 3px 8px; }}
 QListWidget {{ background: {panel}; border: none; outline: none; }}

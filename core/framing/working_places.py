@@ -7,7 +7,7 @@ from itertools import pairwise
 import msgspec
 
 from core.framing import keys
-from core.framing.bending import underside
+from core.framing.bending import topside, underside
 from core.framing.given import Given
 from core.framing.layout import layout_lefts
 from core.framing.marks import Mark
@@ -42,15 +42,17 @@ def mark_workings(given: Given, mark: Mark) -> tuple[Working, ...]:
     if plate is None:
         return ()
     floor = _from_place(given, mark, member, plate)
-    if plate.role is Role.HEADER:
-        return (Working(message("working.along-header"), floor),)
+    header = plate.role is Role.HEADER
+    title = message("working.along-header" if header else "working.along-plate")
     along = _along(given, mark, plate)
     if abs(_sum(along) - _sum(floor)) <= _NONE:
-        return (Working(message("working.along-plate"), floor),)
-    return (
-        Working(message("working.along-floor"), floor),
-        Working(message("working.along-plate"), along),
-    )
+        return (Working(title, floor),)
+    return Working(message("working.along-floor"), floor), Working(title, along)
+
+
+def _marked(plate: Member) -> tuple[XY, ...]:
+    """The course that is marked: a header's top, a plate's underside."""
+    return topside(plate) if plate.role is Role.HEADER else underside(plate)
 
 
 def stretches(course: Sequence[XY], start: float, end: float) -> tuple[Term, ...]:
@@ -210,7 +212,7 @@ def _from_end(given: Given, mark: Mark, member: Member) -> tuple[Term, ...]:
 
 def _from_place(given: Given, mark: Mark, member: Member, plate: Member) -> tuple[Term, ...]:
     """The line along the floor from below the end of a plate."""
-    course = underside(plate)
+    course = _marked(plate)
     low, high = _whole(given, mark, course)
     return _hooked(given, mark, _lined(given, mark, member), low, high)
 
@@ -260,9 +262,9 @@ def _begun(mark: Mark) -> tuple[Term, ...]:
 
 def _stretches_to(given: Given, mark: Mark, plate: Member) -> tuple[Term, ...]:
     """The stretches along a plate to a mark; one on a piece of it counts on from those before."""
-    low, high = _whole(given, mark, underside(plate))
+    low, high = _whole(given, mark, _marked(plate))
     start, end = (low, mark.x) if mark.origin is Side.LEFT else (mark.x, high)
-    terms = stretches(_carried(underside(plate), start, end), start, end)
+    terms = stretches(_carried(_marked(plate), start, end), start, end)
     rest = (mark.along_top or 0.0) - _sum(terms)
     return terms if abs(rest) <= _NONE else (*terms, Term(message("working.pieces-before"), rest))
 

@@ -441,3 +441,16 @@ def test_a_raked_head() -> None:
             '= 10 3/4"',
         ]
     ]
+
+
+def test_the_mark_of_a_cripple_on_a_raked_header() -> None:
+    # The distance on the floor from below the header's low end, over the cosine 0.8.
+    door = msgspec.structs.replace(US.opening("door-1", 48, 32, 80), head_lie=HeadLie.RAKED)
+    wall = US.wall((12, 100), (132, 100), openings=(door,))
+    room = US.room(240, (60, in_12(9)))
+    level, along = told(
+        Number.MARK, "door-1/above/4", wall=wall, room=room, plate="door-1/header/1"
+    )
+    assert level[:2] == ['4 × 16" on center 64"', 'half a stud − 3/4"']
+    assert along[0].startswith("on the floor ")
+    assert "÷ cos 36.87°" in along[0]
