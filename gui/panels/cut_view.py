@@ -7,8 +7,7 @@ from core.framing import Member
 from core.model import USUAL_SAW
 from gui.desk import Desk
 from gui.panels.picture import Picture
-
-_MM_PER_INCH = 25.4
+from gui.sizes import density
 
 
 class CutView(Picture):
@@ -34,7 +33,7 @@ class CutView(Picture):
         if shown == self._shown:
             return
         self._shown = shown
-        room = self.width() * _MM_PER_INCH / self.logicalDpiX()
+        room = self.width() / density(self)
         self.show_drawing(cut_picture(member, saw, room, desk.wording))
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
