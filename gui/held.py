@@ -4,9 +4,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from core.framing import Printed
+from core.job import WallResult
 from core.wording import message
 from gui.desk import Desk
-from gui.figure import Figure
+from gui.figure import Figure, Numbers
 from gui.forms import Forms
 from gui.numbers import numbers_of, workings_of
 from gui.panels.cautions import Cautions, grave_first
@@ -133,7 +134,7 @@ class Held(QScrollArea):
         self._tell_together()
         self.numbers.setVisible(result is not None)
         if result is not None:
-            self.numbers.show_numbers(numbers_of(result, self._desk.held, self._desk.wording))
+            self.numbers.show_numbers(self._numbers(result))
         self.cut.refresh()
         self.cautions.show_cautions(grave_first(result.cautions) if result else ())
         held = self._desk.held is not None
@@ -164,6 +165,10 @@ class Held(QScrollArea):
         """The names of the forms that are to be seen, from top to bottom."""
         there = (name for name in _IN_ORDER if name in self._parts)
         return tuple(name for name in there if not self._parts[name].isHidden())
+
+    def _numbers(self, result: WallResult) -> Numbers:
+        desk = self._desk
+        return numbers_of(result, desk.held, desk.wording, desk.project.species)
 
     def _explained(self, figure: Figure) -> tuple[Printed, ...]:
         """The working of a number of what is held, or of the wall."""

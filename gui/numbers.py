@@ -2,6 +2,8 @@
 
 from core.framing import Member, Printed, Role, printed, spoken
 from core.job import Number, Results, WallResult, workings
+from core.model import Species
+from core.site import weights
 from core.wording import Wording
 from gui.figure import Figure, Numbers
 from gui.numbers_of_member import member_numbers
@@ -9,10 +11,12 @@ from gui.numbers_of_stated import box_numbers, fixture_numbers, opening_numbers,
 from gui.things import Kind, thing_of
 
 
-def numbers_of(result: WallResult, key: str | None, wording: Wording) -> Numbers:
+def numbers_of(
+    result: WallResult, key: str | None, wording: Wording, species: Species | None = None
+) -> Numbers:
     """The numbers of the thing with this key; those of the wall if nothing is held."""
     if key is None:
-        return _wall(result, wording)
+        return _wall(result, wording, species)
     member = result.frame.member(key) if result.frame else None
     if member is not None:
         return member_numbers(result, member, wording)
@@ -57,7 +61,7 @@ def _unframed(result: WallResult, key: str, wording: Wording) -> Numbers:
     return Numbers(named, wording.word(word), ())
 
 
-def _wall(result: WallResult, wording: Wording) -> Numbers:
+def _wall(result: WallResult, wording: Wording, species: Species | None) -> Numbers:
     wall = result.wall
     length = wording.length(wall.run)
     figures = [Figure(wording.word("held.length"), length, large=True, number=Number.WALL_LENGTH)]
@@ -77,8 +81,17 @@ def _wall(result: WallResult, wording: Wording) -> Numbers:
                 _labelled(result, shortest, wording),
                 number=Number.SHORTEST,
             ),
+            *_weight(result, species, wording),
         ]
     return Numbers(wall.letter, wall.name, tuple(figures))
+
+
+def _weight(result: WallResult, species: Species | None, wording: Wording) -> list[Figure]:
+    """What all its timber weighs."""
+    if result.frame is None or not result.frame.members:
+        return []
+    text = wording.weight(weights(result.frame, species).wall)
+    return [Figure(wording.word("held.weight"), text, number=Number.WEIGHT)]
 
 
 def _labelled(result: WallResult, member: Member, wording: Wording) -> str:

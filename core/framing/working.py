@@ -11,16 +11,17 @@ from core.wording import Message, Wording, message
 
 
 class Unit(enum.Enum):
-    """What a number counts: mm, pieces, radians, or nothing (one over the other)."""
+    """What a number counts: mm, pieces, kg, radians, or nothing (one over the other)."""
 
     LENGTH = "length"
     COUNT = "count"
+    WEIGHT = "weight"
     ANGLE = "angle"
     RATIO = "ratio"
 
 
 class Term(msgspec.Struct, frozen=True):
-    """One line of a sum: what it is, and its signed value in mm, pieces, radians or nothing."""
+    """One line of a sum: what it is, and its signed value in mm, pieces, kg, radians or nothing."""
 
     name: Message
     value: float
@@ -30,8 +31,8 @@ class Term(msgspec.Struct, frozen=True):
 class Working(msgspec.Struct, frozen=True):
     """How a number comes about.
 
-    The terms of a length or a count add up to it. Those of an angle are the steps to it, each from
-    the ones before; the last of them is the angle.
+    The terms of a length, a count or a weight add up to it. Those of an angle are the steps to it,
+    each from the ones before; the last of them is the angle.
     """
 
     title: Message
@@ -40,7 +41,7 @@ class Working(msgspec.Struct, frozen=True):
 
     @property
     def exact(self) -> float:
-        """The number in full, mm, pieces or radians."""
+        """The number in full, mm, pieces, kg or radians."""
         if self.unit is Unit.ANGLE:
             return self.terms[-1].value
         return math.fsum(term.value for term in self.terms)
@@ -57,7 +58,7 @@ class Line(msgspec.Struct, frozen=True):
 class Printed(msgspec.Struct, frozen=True):
     """A working as it is read: lines that add up as they stand, and what they come to.
 
-    `steps` is the result in 1/64 in., in 0.1 mm or in pieces, as the lines count them.
+    `steps` is the result as the lines count: in 1/64 in., 0.1 mm, 0.1 lb, 0.1 kg or pieces.
     """
 
     title: str
@@ -87,6 +88,8 @@ def printed(working: Working, wording: Wording) -> Printed:
         counts = [(finest.say(term.name), round(term.value)) for term in working.terms]
         total = sum(count for _, count in counts)
         return Printed(title, _lines(counts, str), str(total), total)
+    if working.unit is Unit.WEIGHT:
+        return _weighed(working, wording, title)
     fine, tape = finest.tape, wording.tape
     counts = [(finest.say(term.name), fine.steps(term.value)) for term in working.terms]
     total = tape.steps(working.exact) * _fine_in_a_step(tape)
@@ -94,6 +97,19 @@ def printed(working: Working, wording: Wording) -> Printed:
         counts.append((finest.say(message("working.rounding")), rest))
     lines = _lines(counts, lambda count: fine.text(count * fine.step_mm))
     return Printed(title, lines, tape.text(working.exact), total)
+
+
+def _weighed(working: Working, wording: Wording, title: str) -> Printed:
+    """A sum of weights to a tenth, rounded last as weights are shown."""
+    tenths = [
+        (wording.say(term.name), round(10 * wording.weighed(term.value))) for term in working.terms
+    ]
+    result = wording.weight(working.exact)
+    total = round(10 * float(result.split()[0]))
+    if rest := total - sum(count for _, count in tenths):
+        tenths.append((wording.say(message("working.rounding-weight")), rest))
+    lines = _lines(tenths, lambda count: f"{count / 10:.1f}")
+    return Printed(title, lines, result, total)
 
 
 def degrees(radians: float) -> str:

@@ -28,6 +28,7 @@ from core.framing import (
 from core.job.given import given_of
 from core.job.results import Results, WallResult
 from core.model import USUAL_SAW
+from core.site import density, weight
 from core.wording import Mm, message
 
 
@@ -54,6 +55,7 @@ class Number(enum.Enum):
     STUDS = "studs"
     LONGEST = "longest stud"
     SHORTEST = "shortest stud"
+    WEIGHT = "weight of the timber"
 
 
 _OF_MEMBERS = {
@@ -76,6 +78,8 @@ def workings(
     A mark is named by the key of its plate. Numbers that are several have a working each; nothing
     where the thing is not framed or has no such number.
     """
+    if key is None and number is Number.WEIGHT:
+        return _weight(results, letter)
     return workings_of(results.wall(letter), given_of(results, letter), key, number, plate)
 
 
@@ -199,6 +203,22 @@ def _count(letter: str, studs: Sequence[Member]) -> Working:
         if counts[cause]
     )
     return Working(message("working.count"), terms, Unit.COUNT)
+
+
+def _weight(results: Results, letter: str) -> tuple[Working, ...]:
+    """What the timber of a wall weighs, role by role; nothing for a wall with no frame."""
+    frame = results.wall(letter).frame
+    if frame is None:
+        return ()
+    each = density(results.project.species)
+    roles: dict[Role, list[float]] = {}
+    for member in frame.members:
+        roles.setdefault(member.role, []).append(weight(member, each))
+    terms = tuple(
+        Term(message(f"role.{role.value.replace(' ', '-')}"), math.fsum(found), Unit.WEIGHT)
+        for role, found in roles.items()
+    )
+    return (Working(message("working.weight"), terms, Unit.WEIGHT),)
 
 
 def _cause(letter: str, key: str) -> str:

@@ -52,9 +52,13 @@ class Wording:
 
         What a stick weighs differs by a tenth and more with its moisture: no finer number holds.
         """
-        inch = self.tape.system is System.INCH
-        number = kg / _POUND if inch else kg
-        return f"{number:.{0 if number >= 9.95 else 1}f} {'lb' if inch else 'kg'}"
+        number = self.weighed(kg)
+        unit = "lb" if self.tape.system is System.INCH else "kg"
+        return f"{number:.{0 if number >= 9.95 else 1}f} {unit}"
+
+    def weighed(self, kg: float) -> float:
+        """A weight in the unit that it is shown in: pounds or kilograms."""
+        return kg / _POUND if self.tape.system is System.INCH else kg
 
     def _value(self, value: object) -> str:
         if isinstance(value, Mm):

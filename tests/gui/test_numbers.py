@@ -99,6 +99,8 @@ def test_the_wall_itself() -> None:
         Figure("Studs", "7", large=True, number=Number.STUDS),
         Figure("Longest stud", 'B4  105"', number=Number.LONGEST),
         Figure("Shortest stud", 'B1  57 7/8"', number=Number.SHORTEST),
+        # 112 1/4 ft of 2x4 at 5 1/4 / 144 x 35 = 1.276 lb.
+        Figure("Weight of its timber", "143 lb", number=Number.WEIGHT),
     )
 
 

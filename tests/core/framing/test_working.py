@@ -95,3 +95,22 @@ def test_a_finer_tape_is_the_same_tape() -> None:
     assert tape.steps(25.4) == 8
     assert tape.finest.steps(-25.4) == -64
     assert Tape.usual(System.METRIC).finest.steps(38.04) == 380
+
+
+@pytest.mark.parametrize(
+    ("wording", "kg", "lines", "result"),
+    [
+        # 20.42, 3.06 and 4.08 lb make 27.56, which is shown as 28 lb.
+        (US, (9.2624, 1.388, 1.8506), ["20.4", "+ 3.1", "+ 4.1", "+ 0.4"], "28 lb"),
+        (UK, (9.26, 1.39), ["9.3", "+ 1.4", "+ 0.3"], "11 kg"),
+        # Under ten a weight is shown to a tenth.
+        (UK, (4.04, 1.04), ["4.0", "+ 1.0", "+ 0.1"], "5.1 kg"),
+    ],
+)
+def test_weights_add_up_to_a_tenth(
+    wording: Wording, kg: tuple[float, ...], lines: list[str], result: str
+) -> None:
+    shown = printed(sum_of(*kg, unit=Unit.WEIGHT), wording)
+    assert [line.text for line in shown.lines] == lines
+    assert shown.result == result
+    assert sum(line.steps for line in shown.lines) == shown.steps

@@ -454,3 +454,11 @@ def test_the_mark_of_a_cripple_on_a_raked_header() -> None:
     assert level[:2] == ['4 × 16" on center 64"', 'half a stud − 3/4"']
     assert along[0].startswith("on the floor ")
     assert "÷ cos 36.87°" in along[0]
+
+
+def test_the_weight_of_a_wall_role_by_role() -> None:
+    # At 35 lb/ft3 a foot of 2x4 is 5.25 / 144 x 35 = 1.276 lb: the sole plate, 16 ft, 20.4.
+    (lines,) = told(Number.WEIGHT)
+    assert "+ 20.4" in next(line for line in lines if line.startswith("sole plate"))
+    whole = sum(float(line.split()[-1]) * (-1 if "−" in line else 1) for line in lines[:-1])
+    assert f"= {whole:.0f} lb" == lines[-1]
