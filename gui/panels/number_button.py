@@ -1,13 +1,15 @@
 """A number under its caption that opens its working when it is pressed."""
 
 import html
+from functools import cache
 
 from PySide6.QtCore import QRect, Qt
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractButton, QLabel, QVBoxLayout
 
 from gui.figure import Figure
 from gui.sizes import points, scaled
+from gui.theme import Theme
 
 _CAPTION = '<span style="font-size:{}">{}</span><br>{}'
 _LARGE = '<span style="font-size:{}; font-weight:700">{}</span>'
@@ -36,9 +38,9 @@ class NumberButton(QAbstractButton):
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
 
     @property
-    def text_shown(self) -> str:
-        """The number as it is read."""
-        return self.figure.text if self.figure else ""
+    def _is_dark(self) -> bool:
+        # The style sheet gives every widget the ink of day or night, and its own ground to few.
+        return self.palette().color(QPalette.ColorRole.WindowText).lightness() > 128
 
     def show_figure(self, figure: Figure) -> None:
         """Shows another number in the same place."""
@@ -70,7 +72,7 @@ class NumberButton(QAbstractButton):
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(self.palette().color(QPalette.ColorRole.Highlight))
+        painter.setPen(_chalk(dark=self._is_dark))
         wide = scaled(_SIGN, self)
         sign = QRect(self.width() - wide, 0, wide - 2, self.height())
         painter.drawText(sign, Qt.AlignmentFlag.AlignCenter, "−" if self.isChecked() else "=")
@@ -79,3 +81,9 @@ class NumberButton(QAbstractButton):
         elif self.underMouse():
             painter.drawLine(0, self.height() - 1, self.width() - 1, self.height() - 1)
         painter.end()
+
+
+@cache
+def _chalk(*, dark: bool) -> QColor:
+    """The colour of what can be taken hold of, by day or by night."""
+    return (Theme.night() if dark else Theme.day()).chalk
