@@ -10,8 +10,8 @@ from core.wording import Wording
 class Figure(msgspec.Struct, frozen=True):
     """A number or a few words under a caption; the heroes among them are `large`.
 
-    `number` is what to ask for its working, for a mark with the key of its `plate`; None where the
-    words have none.
+    `number` is what to ask for its working, for a mark with the key of its `plate`, for a notch
+    with the id of its purlin there; None where the words have none.
     """
 
     caption: str

@@ -15,7 +15,7 @@ def member_numbers(result: WallResult, member: Member, wording: Wording) -> Numb
     figures = [
         *_lengths(member, wording),
         _cuts(member, wording),
-        *(Figure(wording.word("held.notch"), text) for text in notches_text(member, wording)),
+        *_notches(member, wording),
         *_face_up(member, wording),
         *_past_stops(result, member, wording),
         _stock_figure(member, wording),
@@ -48,6 +48,14 @@ def _cuts(member: Member, wording: Wording) -> Figure:
     text = cuts_text(member, wording)
     number = Number.CUTS if angled else None
     return Figure(wording.word("held.cuts"), text, large=True, number=number)
+
+
+def _notches(member: Member, wording: Wording) -> list[Figure]:
+    caption, texts = wording.word("held.notch"), notches_text(member, wording)
+    return [
+        Figure(caption, text, number=Number.NOTCH, plate=notch.purlin)
+        for notch, text in zip(member.notches, texts, strict=True)
+    ]
 
 
 def _face_up(member: Member, wording: Wording) -> list[Figure]:

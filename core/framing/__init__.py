@@ -43,6 +43,7 @@ from core.framing.saw import Setting, Way, past_stops, rip_setting, saw_setting
 from core.framing.working import Line, Printed, Term, Unit, Working, degrees, printed
 from core.framing.working_cuts import cut_workings, setting_workings
 from core.framing.working_lengths import Which, length_working, rip_workings
+from core.framing.working_notches import notch_workings
 from core.framing.working_openings import (
     box_workings,
     fit_workings,
@@ -114,6 +115,7 @@ __all__ = [
     "mark_workings",
     "marks",
     "meetings",
+    "notch_workings",
     "origin_in_line",
     "over_marks",
     "pass_purlins",

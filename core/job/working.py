@@ -20,6 +20,7 @@ from core.framing import (
     fit_workings,
     length_working,
     mark_workings,
+    notch_workings,
     past_stops,
     rip_workings,
     rough_opening_workings,
@@ -42,6 +43,7 @@ class Number(enum.Enum):
     SAW = "past the saw's stops"
     BUILT_UP = "built up"
     MARK = "mark"
+    NOTCH = "notch"
     RAFTERS = "rafters over it"
     ROUGH_OPENING = "rough opening"
     OPENING_LEFT = "left edge of an opening"
@@ -75,8 +77,8 @@ def workings(
 ) -> tuple[Working, ...]:
     """How a number of the thing with this key comes about, or of the wall where it is None.
 
-    A mark is named by the key of its plate. Numbers that are several have a working each; nothing
-    where the thing is not framed or has no such number.
+    A mark is named by the key of its plate, a notch by the id of its purlin. Numbers that are
+    several have a working each; nothing where the thing is not framed or has no such number.
     """
     if key is None and number is Number.WEIGHT:
         return _weight(results, letter)
@@ -92,6 +94,8 @@ def workings_of(
     if given is None:
         return ()
     member = given.frame.member(key)
+    if member is not None and number is Number.NOTCH:
+        return notch_workings(given, member, plate)
     if member is not None:
         marks = [m for m in result.marks if (m.member, m.plate) == (key, plate)]
         return _of_member(result, given, member, number, marks)

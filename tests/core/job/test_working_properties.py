@@ -27,6 +27,10 @@ def asked(result: WallResult, of: Given | None) -> Iterator[tuple[float, Working
         ):
             for working in workings_of(result, of, member.key, number):
                 yield exact, working
+        for notch in member.notches:
+            sizes = (notch.depth, notch.bottom, *(() if notch.top is None else (notch.top,)))
+            found = workings_of(result, of, member.key, Number.NOTCH, notch.purlin)
+            yield from zip(sizes, found, strict=True)
     for mark in result.marks:
         yield mark.along, workings_of(result, of, mark.member, Number.MARK, mark.plate)[-1]
 
