@@ -166,7 +166,10 @@ class PlanMeasuring:
         run = max(math.dist(start, end), 1e-6)
         needs = (abs(end[0] - start[0]) * wide + abs(end[1] - start[1]) * high) / run
         past = 1.0 + (needs / 2 + _PAD) / run
-        for share in (past,) if run < needs + _ROOM else (0.5, 0.3, 0.7, 0.1, 0.9, 0.5):
+        on = (0.5, 0.3, 0.7, 0.1, 0.9, 0.5)
+        step = (needs + _PAD) / run
+        beside = (past, 1.0 - past, past + step, 1.0 - past - step, past + 2 * step)
+        for share in beside if run < needs + _ROOM else on:
             x, y = (a + (b - a) * share for a, b in zip(start, end, strict=True))
             x = min(max(x, wide / 2 + 4), max(self._sheet.width() - wide / 2 - 4, wide / 2))
             y = min(max(y, high / 2 + 4), max(self._sheet.height() - high / 2 - 4, high / 2))

@@ -192,3 +192,17 @@ def test_what_cannot_be_typed_is_refused(
     hand.type("999")
     assert desk.project == loft()
     assert "240" in sayings[-1]
+
+
+def test_figures_of_a_short_wall_askew_keep_clear_of_each_other(
+    desk: Desk, plan: Plan, hand: PlanHand
+) -> None:
+    hand.drag((180, 300), (215, 335))
+    assert desk.held == "A"
+    plan.grab()
+    slips = [figure.slip for figure in plan.measuring.figures]
+    assert len(slips) == 5
+    for n, a in enumerate(slips):
+        for b in slips[n + 1 :]:
+            across = a.left < b.right and a.right > b.left
+            assert not (across and a.low < b.high and a.high > b.low)
