@@ -73,6 +73,29 @@ def nailed_in(
     )
 
 
+def nailed_on_rafters(
+    wall: Wall, around: Surroundings, over: Over, members: tuple[Member, ...]
+) -> Nailed:
+    """Blocking and fixtures' backing between the studs of a wall that stands on rafters.
+
+    Every bay stands on its rafter where that is highest in it: how far apart rows may be counts
+    from there, and stated rows from the subfloor as in any wall.
+    """
+    thick = wall.stud.thickness.mm
+    found = tuple(
+        msgspec.structs.replace(bay, datum=bay.foot) for bay in bays(members, over, thick)
+    )
+    backing = fixture_backing(wall, found)
+    blocks = blocking(wall, found, backing, around.purlins)
+    return Nailed(
+        members=(*backing, *blocks),
+        unbacked=unbacked(wall, found, (*members, *backing)),
+        empty_rows=_empty(wall, blocks),
+        highest_row=highest_row(found, thick),
+        tallest_bay=_tallest(found),
+    )
+
+
 def slipped(wall: Wall, line: RoofLine) -> RoofLine:
     """The line that the top plate lies under: the roof line, or as far below it as stated."""
     if wall.slip_gap is None:

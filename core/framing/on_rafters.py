@@ -6,14 +6,16 @@ import msgspec
 
 from core.framing import keys
 from core.framing.cut_short import stopped
+from core.framing.fitted import fitted, one_cut
 from core.framing.frame import Frame
 from core.framing.layout import CLEAR, end_lefts, stud_places
 from core.framing.marks import Mark
 from core.framing.member import Member, Role
-from core.framing.nailed import Surroundings
+from core.framing.nailed import Surroundings, nailed_on_rafters
 from core.framing.plate_section import plate_sections
 from core.framing.plates import NO_RULES, nailed_under, plates_underside, top_plates
 from core.framing.sticks import standing
+from core.kept import Kept
 from core.model import Letters, LineEdge, PlateRules, Side, Wall
 from core.roof import RoofLine, Segment
 
@@ -29,12 +31,14 @@ def frame_on_rafters(
     foot: Lines,
     around: Surroundings = _ALONE,
     rules: PlateRules = NO_RULES,
+    kept: Kept | None = None,
 ) -> Frame:
     """The frame of a wall whose studs stand on the `foot` lines, under the `roof` lines.
 
     Studs of the layout and end studs that have no room, or are shorter than they are thick, are
     left out: a cheek ends in a point, and there rafters are nailed to each other. Openings are not
-    framed in such a wall.
+    framed in such a wall. Blocks and backing go between its studs, and lengths are fitted, as in
+    any other.
     """
     sections = plate_sections(wall, roof[0])
     near, far = nailed_under(wall, *roof)
@@ -51,16 +55,21 @@ def frame_on_rafters(
             made.append(stud)
         elif stated:
             low.append(key)
-    studs, under = stopped(tuple(sorted(made, key=lambda m: m.left)), around.purlins)
-    members = (*studs, *top_plates(wall, near, far, rules))
+    straight = tuple(one_cut(m) for m in sorted(made, key=lambda m: m.left))
+    short, under = stopped(straight, around.purlins)
+    members = (*short, *top_plates(wall, near, far, rules))
+    cut, tried = fitted(wall, members, kept or Kept())
+    nailed = nailed_on_rafters(wall, around, over, cut)
     return Frame(
         over[0],
         over[1],
-        members,
+        (*cut, *nailed.members),
         (),
         tuple(no_room),
         tuple(low),
-        sections=sections,
+        tried,
+        nailed,
+        sections,
         no_room_under=under,
     )
 
@@ -75,7 +84,8 @@ def rafter_marks(
     """
     made = []
     plate = keys.rafters(wall.letter)
-    for stud in (m for m in frame.members if m.role is Role.STUD):
+    standing_on_it = (m for m in frame.members if m.role is Role.STUD and not keys.is_over(m.key))
+    for stud in standing_on_it:
         low = Side.LEFT if _under(foot, stud).along >= 0 else Side.RIGHT
         edge = low.other if line_edge is LineEdge.UPHILL else low
         x = stud.left if edge is Side.LEFT else stud.right

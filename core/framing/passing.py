@@ -1,7 +1,5 @@
 """Purlins that pass through a wall: its plates cut at them, and the members they run into."""
 
-import math
-
 import msgspec
 
 from core.framing import keys
@@ -76,7 +74,9 @@ def pass_purlins(
             if _meets(last, crossing):
                 parts = _parts(wall, last, crossing, keys.past(member.key, crossing.id))
                 pieces[member.key] = [*before, *parts]
-                cut[crossing.id] = (crossing.right - crossing.left) * _stretch(member)
+                course = underside(member)
+                ends = [length_along(course, x) for x in (crossing.left, crossing.right)]
+                cut[crossing.id] = ends[1] - ends[0]
     moved = tuple(_on_piece(mark, pieces) for mark in marks)
     clashes = tuple(_clashes(wall, frame, crossings))
     return Passed(divided(frame, pieces), moved, clashes, tuple(cut.items()))
@@ -168,17 +168,6 @@ def _slope_at(course: Course, x: float) -> float:
     """Rise over run of a course at x; its ends go on straight."""
     (x0, y0), (x1, y1) = stretch_at(course, x)
     return (y1 - y0) / (x1 - x0)
-
-
-def _slope(course: Course) -> float:
-    """Rise over run from end to end."""
-    (x0, y0), (x1, y1) = course[0], course[-1]
-    return (y1 - y0) / (x1 - x0)
-
-
-def _stretch(plate: Member) -> float:
-    """The length along a plate for every mm along the floor."""
-    return math.hypot(1.0, _slope(underside(plate)))
 
 
 def _on_piece(mark: Mark, pieces: dict[str, list[Member]]) -> Mark:

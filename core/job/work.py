@@ -193,7 +193,7 @@ def _framed(
     if inputs.foot is None:
         frame = frame_wall(wall, *roof, inputs.around, rules, kept)
     else:
-        frame = frame_on_rafters(wall, roof, inputs.foot, inputs.around, rules)
+        frame = frame_on_rafters(wall, roof, inputs.foot, inputs.around, rules, kept)
         below = rafter_marks(wall, frame, inputs.foot[0], habits.line_edge, habits.letters)
     made = marks(wall, frame, habits.line_edge, habits.letters)
     over = over_marks(wall, frame, habits.letters)
