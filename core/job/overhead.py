@@ -2,7 +2,7 @@
 
 import msgspec
 
-from core.model import Room, StandsOn, Wall
+from core.model import Passing, Room, StandsOn, Wall
 from core.roof import (
     PurlinThrough,
     Roof,
@@ -12,6 +12,7 @@ from core.roof import (
     purlins_through,
     rafters_of,
     roof_line,
+    roof_of,
     roof_to,
     underside,
 )
@@ -24,7 +25,9 @@ class Overhead(msgspec.Struct, frozen=True):
     """The roof lines over both faces, the lines the wall stands on, and purlins in its way.
 
     `near` and `far` are None where the wall reaches out from under the roof; `foot` is None for a
-    wall on the floor; `inside` is the id of a purlin that the wall runs along within.
+    wall on the floor; `inside` is the id of a purlin that the wall runs along within. `over` are
+    the purlins that it passes under, and `bare` what the roof lines would be without those; None
+    where there are none, or one runs along the wall.
     """
 
     near: RoofLine | None
@@ -32,6 +35,8 @@ class Overhead(msgspec.Struct, frozen=True):
     foot: tuple[RoofLine, RoofLine] | None
     crossings: tuple[PurlinThrough, ...]
     inside: str | None
+    bare: tuple[RoofLine, RoofLine] | None = None
+    over: tuple[PurlinThrough, ...] = ()
 
 
 def overhead(room: Room, roof: Roof, wall: Wall) -> Overhead:
@@ -42,7 +47,28 @@ def overhead(room: Room, roof: Roof, wall: Wall) -> Overhead:
         return Overhead(None, far, None, (), None)
     passed = as_passed(room, wall)
     through, inside = purlins_through(passed, wall), inside_purlin(passed, wall)
-    return Overhead(near, far, _foot(room, wall), through, inside)
+    bare, over = _without_purlins(passed, wall)
+    return Overhead(near, far, _foot(room, wall), through, inside, bare, over)
+
+
+def _without_purlins(
+    room: Room, wall: Wall
+) -> tuple[tuple[RoofLine, RoofLine] | None, tuple[PurlinThrough, ...]]:
+    """The roof lines without the purlins that a wall passes under, and these where they cross it.
+
+    Only a wall whose roof was measured asks for them.
+    """
+    under = tuple(p for p in room.purlins if p.passing is Passing.UNDER)
+    if not under or not wall.roof_points:
+        return None, ()
+    hung = tuple(msgspec.structs.replace(p, passing=Passing.THROUGH) for p in under)
+    through = msgspec.structs.replace(room, purlins=hung)
+    over = purlins_through(through, wall)
+    if not over or inside_purlin(through, wall) is not None:
+        return None, ()
+    plain = roof_of(msgspec.structs.replace(room, purlins=()))
+    near, far = (_line(plain, wall, away) for away in (0.0, wall.stud.width.mm))
+    return ((near, far), over) if near and far else (None, ())
 
 
 def _foot(room: Room, wall: Wall) -> tuple[RoofLine, RoofLine] | None:

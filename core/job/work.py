@@ -50,11 +50,23 @@ from core.model import (
     Timber,
     Wall,
 )
-from core.roof import Roof, RoofLine, corrected, differences, roof_heights, roof_of, survey
+from core.roof import (
+    Roof,
+    RoofLine,
+    corrected,
+    differences,
+    measured_beneath,
+    roof_heights,
+    roof_of,
+    survey,
+)
 from core.wording import message
 
-Ground = tuple[Point, Point, Timber, StandsOn | None, tuple[PassesPurlin, ...]]
-"""Where a wall stands: its ends, its studs' timber, what it stands on; how it passes purlins."""
+Ground = tuple[Point, Point, Timber, StandsOn | None, tuple[PassesPurlin, ...], bool]
+"""Where a wall stands: its ends, its studs' timber, what it stands on; how it passes purlins.
+
+At last whether its roof was measured.
+"""
 
 
 class Memo:
@@ -109,8 +121,12 @@ def inputs_of(
     printed = tuple((p.key, p.label) for p in site.printed if p.key.startswith(f"{wall.letter}/"))
     near, far = over.near, over.far
     if near is not None and far is not None:
-        found = differences(near, roof_heights(wall))
-        near, far = corrected(near, found), corrected(far, found)
+        points = roof_heights(wall)
+        if over.bare is not None and points:
+            near, far = measured_beneath(over.bare, over.over, points)
+        else:
+            found = differences(near, points)
+            near, far = corrected(near, found), corrected(far, found)
     return WallInputs(
         wall,
         near,
@@ -206,4 +222,5 @@ def _framed(
 
 def _ground(wall: Wall) -> Ground:
     """All of a wall that matters to what is overhead."""
-    return wall.left_end, wall.right_end, wall.stud, wall.stands_on, wall.passes
+    place = wall.left_end, wall.right_end, wall.stud, wall.stands_on
+    return (*place, wall.passes, bool(wall.roof_points))

@@ -1,6 +1,7 @@
 """Roof planes over the room, and the line that each wall has overhead."""
 
 from core.roof.below import below
+from core.roof.beneath import measured_beneath
 from core.roof.level import level_line
 from core.roof.line import RoofLine, Segment, lowered, roof_line, underside
 from core.roof.measured import corrected, differences, floor_line, roof_heights
@@ -44,6 +45,7 @@ __all__ = [
     "inside_purlin",
     "level_line",
     "lowered",
+    "measured_beneath",
     "over_place",
     "purlin_across",
     "purlin_ends",
