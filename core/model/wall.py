@@ -196,7 +196,6 @@ class Wall(msgspec.Struct, frozen=True):
     shone at that height above the subfloor, roof heights are read up from it and floor heights
     down to the floor; without one, roof heights are read up from the floor under each point, and
     floor heights are the floor's own, above (below: negative) its level at the wall's left end.
-    `kept_clear` are parts of the elevation that studs and boxes keep out of.
     `fit` is how far studs are cut short of the plates; negative makes them tight. `kept_clear` are
     parts of the elevation that timber and boxes keep out of.
     """

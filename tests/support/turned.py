@@ -138,4 +138,10 @@ def _purlin(purlin: Purlin, wide: float, long: float) -> Purlin:
 def _kept(kept: KeptClear, wide: float, long: float) -> KeptClear:
     across = Length(wide - kept.across.mm - kept.wide.mm)
     along = Length(long - kept.along.mm - kept.deep.mm)
-    return msgspec.structs.replace(kept, across=across, along=along)
+    up_across, up_along = (
+        None if at is None else Length(whole - at.mm - size.mm)
+        for at, whole, size in ((kept.up_across, wide, kept.wide), (kept.up_along, long, kept.deep))
+    )
+    return msgspec.structs.replace(
+        kept, across=across, along=along, up_across=up_across, up_along=up_along
+    )
