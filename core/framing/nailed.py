@@ -74,7 +74,7 @@ def nailed_in(
 
 
 def nailed_on_rafters(
-    wall: Wall, around: Surroundings, over: Over, members: tuple[Member, ...]
+    wall: Wall, around: Surroundings, over: Over, members: tuple[Member, ...], kept: Kept
 ) -> Nailed:
     """Blocking and fixtures' backing between the studs of a wall that stands on rafters.
 
@@ -83,7 +83,7 @@ def nailed_on_rafters(
     """
     thick = wall.stud.thickness.mm
     found = tuple(
-        msgspec.structs.replace(bay, datum=bay.foot) for bay in bays(members, over, thick)
+        msgspec.structs.replace(bay, datum=bay.foot) for bay in bays(members, over, thick, kept)
     )
     backing = fixture_backing(wall, found)
     blocks = blocking(wall, found, backing, around.purlins)

@@ -58,8 +58,9 @@ def frame_on_rafters(
     straight = tuple(one_cut(m) for m in sorted(made, key=lambda m: m.left))
     short, under = stopped(straight, around.purlins)
     members = (*short, *top_plates(wall, near, far, rules))
-    cut, tried = fitted(wall, members, kept or Kept())
-    nailed = nailed_on_rafters(wall, around, over, cut)
+    kept = kept or Kept()
+    cut, tried = fitted(wall, members, kept)
+    nailed = nailed_on_rafters(wall, around, over, cut, kept)
     return Frame(
         over[0],
         over[1],
