@@ -17,6 +17,9 @@ from core.framing.sticks import NO_ROOM, flat_line
 from core.model import EndStud, Side, Timber, Wall
 from core.roof import RoofLine, Segment
 
+STEEPEST = 0.25
+"""The most that a surface leans for its height, mm for each mm."""
+
 _SETTLED = 1e-12
 """A place found again within this, mm, is where two lines meet."""
 
@@ -46,7 +49,8 @@ class Lean(msgspec.Struct, frozen=True):
 def leans_of(wall: Wall, near: RoofLine) -> tuple[Lean, ...]:
     """The surfaces out of plumb that a wall under this roof line ends against.
 
-    Where the roof comes down to the sole plate there is nothing to lean.
+    Where the roof comes down to the sole plate, or so low that the surface would lean more than
+    `STEEPEST`, there is nothing for a stud to stand against.
     """
     found = []
     stated = ((Side.LEFT, wall.left_lean, 0.0, -1.0), (Side.RIGHT, wall.right_lean, wall.run, 1.0))
@@ -55,6 +59,8 @@ def leans_of(wall: Wall, near: RoofLine) -> tuple[Lean, ...]:
         if lean is None or wall.stands_on is not None or high <= wall.sole_plate.thickness.mm:
             continue
         offset = lean.offset.mm
+        if abs(offset) > STEEPEST * high:
+            continue
         found.append(Lean(side, foot, outward * offset / high, offset, lean.stud))
     return tuple(found)
 

@@ -164,6 +164,17 @@ def test_a_measured_roof_is_what_the_surface_leans_to() -> None:
     assert lean.slope == pytest.approx(-24 / 2500)
 
 
+@pytest.mark.parametrize(("offset", "leans"), [(24, 1), (-24, 1), (26, 0), (-26, 0)])
+@pytest.mark.parametrize("stud", EndStud)
+def test_where_the_roof_is_low_nothing_leans_more_than_one_in_four(
+    offset: float, leans: int, stud: EndStud
+) -> None:
+    # Under a roof 100 high a stud is 24 long: 25 is one in four.
+    low = UK.room(6000, (100, at_degrees(0)), None, length=8000)
+    made = frame(result(low, wall((offset, stud))))
+    assert len(made.leans) == leans
+
+
 def test_a_wall_on_rafters_has_no_such_end() -> None:
     cheek = msgspec.structs.replace(wall((24, PLUMB)), stands_on=StandsOn.RAFTERS)
     high = UK.room(6000, (300, at_degrees(30)), None, length=8000)
