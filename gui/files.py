@@ -3,6 +3,7 @@
 import datetime
 from collections.abc import Callable
 from pathlib import Path
+from typing import NamedTuple
 
 from PySide6.QtCore import QObject, Signal
 
@@ -23,6 +24,7 @@ from gui.outputs import (
     sheets_bytes,
 )
 from gui.site.prints import printed
+from gui.waiting import AtOnce, Outcome, Runner, Wanted
 from gui.wordings import wording_of
 
 
@@ -31,8 +33,12 @@ class Files(QObject):
 
     changed = Signal()
 
-    def __init__(self, desk: Desk, ask: Ask, path: Path | None = None) -> None:
+    def __init__(
+        self, desk: Desk, ask: Ask, path: Path | None = None, runner: Runner | None = None
+    ) -> None:
+        """`runner` does what may take longer than a moment."""
         super().__init__()
+        self._runner = runner or AtOnce()
         self._desk, self._ask = desk, ask
         self.path = path
         self.paper: Paper | None = None
@@ -118,29 +124,29 @@ class Files(QObject):
         return answer is Leave.DISCARD or (answer is Leave.SAVE and self.save())
 
     def print_sheets(self) -> bool:
-        """Asks for a file and prints the sheets to it; printed labels then stay for good."""
-        done = self._export(".pdf", "filter.pdf", "files.printed", lambda: self._sheets(_today()))
-        if done:
-            desk = self._desk
-            desk.record(printed(desk.site, desk.results, _today()))
-        return done
+        """Asks for a file and prints the sheets to it; printed labels then stay for good.
+
+        What is printed is the work as it is now, whatever is done to it while the sheets are made.
+        """
+        desk = self._desk
+        desk.drop_preview()
+        results, words, paper, date = desk.results, desk.wording, self.paper_used, _today()
+        return self._export(
+            _PRINT,
+            lambda: sheets_bytes(results, words, paper, date),
+            lambda: desk.record(printed(desk.site, results, date)),
+        )
 
     def save_drawing(self) -> bool:
         """Asks for a file and saves the line drawing to it."""
-        return self._export(
-            ".dxf",
-            "filter.dxf",
-            "files.drawn",
-            lambda: drawing_bytes(self._desk.results, self._desk.wording),
-        )
+        self._desk.drop_preview()
+        results, words = self._desk.results, self._desk.wording
+        return self._export(_DRAW, lambda: drawing_bytes(results, words))
 
     @property
     def paper_used(self) -> Paper:
         """The paper that sheets are printed on."""
         return self.paper or Paper.usual(self._desk.project.system)
-
-    def _sheets(self, date: str) -> bytes:
-        return sheets_bytes(self._desk.results, self._desk.wording, self.paper_used, date)
 
     def _save_to(self, path: Path) -> bool:
         try:
@@ -154,15 +160,40 @@ class Files(QObject):
         self._say("files.saved", path)
         return True
 
-    def _export(self, suffix: str, filter_id: str, said: str, make: Callable[[], bytes]) -> bool:
+    def _export(
+        self, kind: "_Export", make: Callable[[], bytes], then: Callable[[], None] = lambda: None
+    ) -> bool:
+        """Asks where to, and begins; True once it is written, or still being made."""
         words = self._desk.wording
-        # What a drag shows is not the project yet.
-        self._desk.drop_preview()
-        path = self._ask.save_path(self._suggested(suffix), filter_id, words)
+        path = self._ask.save_path(self._suggested(kind.suffix), kind.filter_id, words)
         if path is None:
             return False
+        source = self.path
+
+        def work(wanted: Wanted) -> None:
+            data = make()
+            if wanted():
+                save_output(path, data, source)
+
+        failed: list[bool] = []
+
+        def over(outcome: Outcome) -> None:
+            if self._written(outcome):
+                then()
+                self._say(kind.said, path)
+            else:
+                failed.append(True)
+
+        if not self._runner.run(words.word(kind.doing), work, over):
+            self._desk.said.emit(words.word("files.busy"))
+            return False
+        return not failed
+
+    def _written(self, outcome: Outcome) -> bool:
+        """Whether a file was written; if not, says why."""
+        words = self._desk.wording
         try:
-            save_output(path, make(), self.path)
+            outcome()
         except StorageError as error:
             self._ask.tell(str(error), words)
         except OutputError as error:
@@ -170,7 +201,6 @@ class Files(QObject):
         except NothingToShow:
             self._ask.tell(words.word("files.nothing"), words)
         else:
-            self._say(said, path)
             return True
         return False
 
@@ -185,6 +215,19 @@ class Files(QObject):
 
     def _say(self, message_id: str, path: Path) -> None:
         self._desk.said.emit(self._desk.wording.say(message(message_id, file=str(path))))
+
+
+class _Export(NamedTuple):
+    """A kind of file that leaves the program: how it ends, and its message ids."""
+
+    suffix: str
+    filter_id: str
+    doing: str
+    said: str
+
+
+_PRINT = _Export(".pdf", "filter.pdf", "files.printing", "files.printed")
+_DRAW = _Export(".dxf", "filter.dxf", "files.drawing", "files.drawn")
 
 
 def new_document(system: System, words: Wording) -> Document:

@@ -28,6 +28,9 @@ QFrame#card {{ background: {field}; border: none; border-bottom: 2px solid {chal
 QLabel#card-title {{ font-size: 14pt; font-weight: 700; }}
 QLabel#card-step {{ color: {chalk}; font-weight: 700; }}
 QTextBrowser {{ background: {paper}; border: none; }}
+QFrame#waiting {{ background: {field}; border: none; border-top: 2px solid {chalk}; }}
+QProgressBar {{ background: {panel}; border: 1px solid {edge}; border-radius: 3px; height: 12px; }}
+QProgressBar::chunk {{ background: {chalk}; }}
 QFrame#doubt {{ background: {field}; border: none; border-bottom: 2px solid {warning}; }}
 QLabel#walk-name {{ font-size: 16pt; font-weight: 700; }}
 QTableView {{ background: {paper}; border: 1px solid {edge}; outline: none; }}

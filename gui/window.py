@@ -45,6 +45,8 @@ from gui.strip import Strip
 from gui.style import palette, style_sheet
 from gui.theme import Theme
 from gui.tips import answer
+from gui.waiting import Beside
+from gui.waiting_bar import WaitingBar
 from gui.walls import Walls
 
 if TYPE_CHECKING:
@@ -70,7 +72,8 @@ class Window(QMainWindow):
         self.kept = kept or Kept.nothing()
         self.looks = Looks(self.kept, theme)
         self.desk, self.theme = desk, self.looks.theme
-        self.files = Files(desk, ask or Dialogs(self), path)
+        self.beside = Beside(self)
+        self.files = Files(desk, ask or Dialogs(self), path, self.beside)
         self.foot = QLabel()
         self.page: NewRoom | None
         self._pace = Pace(lambda: self.held.refresh(), _PAUSE_MS, self)
@@ -110,6 +113,8 @@ class Window(QMainWindow):
         self.pages, self.page = QStackedWidget(), None
         self.pages.addWidget(split)
         column.addWidget(self.pages, 1)
+        self.waiting = WaitingBar(self.beside, self.desk.wording)
+        column.addWidget(self.waiting)
         column.addLayout(self._foot_row())
         self.setCentralWidget(whole)
         more: dict[str, Callable[[], object]] = {
@@ -206,7 +211,11 @@ class Window(QMainWindow):
             super().keyPressEvent(event)
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
-        """Asks before unsaved work is lost."""
+        """Asks before unsaved work is lost, and waits for what is being made."""
+        if self.beside.busy:
+            self._say(self.desk.wording.word("files.busy"))
+            event.ignore()
+            return
         asked = None if self.page is None or self.page.desk.is_clean else self.page.desk
         given_up = asked is None or self.files.may_give_up(asked.project)
         if given_up and self.files.may_leave():

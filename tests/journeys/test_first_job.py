@@ -25,6 +25,7 @@ from gui.desk import Desk
 from gui.sketcher.camera import Camera
 from gui.theme import Theme
 from gui.window import Window
+from settling import settle
 
 INCH = 25.4
 SCALE = 100 / (8 * INCH)
@@ -150,6 +151,7 @@ def test_the_first_job(job: Job, qtbot: QtBot) -> None:
     again.agrees()
 
     again.do("print")
+    settle(again.window)
     text = _printed(again.path.with_suffix(".pdf"))
     tape = again.desk.project.habits.tape
     for member in before["members"]:
@@ -173,6 +175,7 @@ def test_escape_takes_the_drag_back(job: Job) -> None:
 
 def test_printed_labels_outlive_a_stud_that_is_taken_out(job: Job) -> None:
     job.do("print")
+    settle(job.window)
     labels = job.desk.results.wall("C").label_of
     QTest.mouseClick(job.window.sheet, LEFT, pos=job.point(16, 30))
     assert job.desk.held == "C/layout/1"

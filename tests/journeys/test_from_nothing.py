@@ -30,6 +30,7 @@ from gui.window import Window
 from gui.wordings import plain_wording
 from hand import Hand
 from plan_hand import CTRL, LEFT, NONE, SHIFT, PlanHand
+from settling import settle
 
 INCH = 25.4
 Key = Qt.Key
@@ -101,6 +102,7 @@ class Bench:
 
     def on_paper(self) -> bool:
         """Whether every stud's long point stands on the printed sheet, as the screen has it."""
+        settle(self.window)
         text, tape = self.printed(), self.desk.project.habits.tape
         (result,) = self.desk.results.walls
         assert result.frame is not None
