@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from gui.desk import Desk
+from gui.edits import draw_wall
 from gui.plan.handles import Grasp, Handle
 from gui.plan.plan import Plan
 from loft import INCH, loft
@@ -194,11 +195,11 @@ def test_what_cannot_be_typed_is_refused(
     assert "240" in sayings[-1]
 
 
-def test_figures_of_a_short_wall_askew_keep_clear_of_each_other(
-    desk: Desk, plan: Plan, hand: PlanHand
-) -> None:
-    hand.drag((180, 300), (215, 335))
-    assert desk.held == "A"
+def test_figures_of_a_short_wall_askew_keep_clear_of_each_other(desk: Desk, plan: Plan) -> None:
+    plan.resize(560, 440)
+    project = draw_wall(desk.project, ((20 * INCH, 130 * INCH), (40 * INCH, 150 * INCH)), "short")
+    desk.commit("short", project)
+    desk.hold("A")
     plan.grab()
     slips = [figure.slip for figure in plan.measuring.figures]
     assert len(slips) == 5
