@@ -112,9 +112,9 @@ def test_let_go_beside_the_sheet_it_is_back_in_the_tray(bench: Bench) -> None:
 
 def test_a_click_on_a_piece_and_a_click_on_the_wall_place_it(bench: Bench) -> None:
     QTest.mouseClick(bench.piece(Part.SWITCH), LEFT)
-    bench.hand.move(40, 47)
+    bench.hand.move(42, 47)
     assert bench.said[-1] == 'switch: 48" high, on the left of B4'
-    bench.hand.click(40, 47)
+    bench.hand.click(42, 47)
     assert bench.desk.project.wall("B").boxes[-1].id == "switch-1"
     assert bench.desk.undo_text == "Add switch"
     # What the pointer does next is for the wall again.
