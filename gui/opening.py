@@ -1,5 +1,6 @@
 """Opening the window: the only part of the command line that needs Qt."""
 
+import gc
 import sys
 from pathlib import Path
 
@@ -30,6 +31,8 @@ def open_window(path: Path | None) -> int:
         window.new_room(system)
     else:
         window.middle.paper.setFocus()
+    # What is made by now stays: the collector need not look through it in the middle of a drag.
+    gc.freeze()
     return app.exec()
 
 

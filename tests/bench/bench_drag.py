@@ -8,6 +8,7 @@ is shared with others only the second tells of the program.
 from __future__ import annotations
 
 import argparse
+import gc
 import os
 import statistics
 import sys
@@ -35,7 +36,8 @@ from gui.sketcher.sheet import Sheet  # noqa: E402
 from gui.theme import Theme  # noqa: E402
 from walls import US, in_12  # noqa: E402
 
-SIZE = (1400, 860)
+SIZES = ((1400, 860), (820, 730))
+"""A sheet as large as the window, px, and as large as it is in it beside lists and fields."""
 
 Took = tuple[float, float]
 """Milliseconds by the clock, and of the processor."""
@@ -60,19 +62,21 @@ def heavy_project() -> Project:
     return Project("bench", System.INCH, room, (wall,))
 
 
-def measure(frames: int) -> None:
-    """Drag a stud, then a door, and print what each frame took."""
+def measure(size: tuple[int, int], frames: int) -> None:
+    """Drag a stud, a door and a window on a sheet of so many px, and print what each frame took."""
     desk = Desk(Document(heavy_project(), SiteRecord()))
     sheet, empty = Sheet(desk, Theme.day()), Empty()
     for widget in (sheet, empty):
-        widget.resize(*SIZE)
+        widget.resize(*size)
         widget.show()
     QApplication.processEvents()
+    gc.freeze()  # as the program does when its window is open
     assert desk.result is not None
     assert desk.result.frame is not None
     frame, drawn = desk.result.frame, len(sheet.scene().drawing)
     framed = sum(placed.fit.fits for placed in frame.openings)
-    print(f"{len(frame.members)} members, {framed} openings, {drawn} elements")
+    wide, high = size
+    print(f"{wide} by {high}: {len(frame.members)} members, {framed} openings, {drawn} elements")
     print(f"load of the last minute {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors")
     print(f"{'':34}{'clock: median   p95':>22}{'busy: median   p95':>24}")
     _print("empty repaint", [_timed(empty.repaint) for _ in range(frames)])
@@ -134,7 +138,8 @@ def main() -> None:
     parser.add_argument("--frames", type=int, default=100)
     frames = parser.parse_args().frames
     app = QApplication([])
-    measure(frames)
+    for size in SIZES:
+        measure(size, frames)
     app.quit()
 
 
