@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 import pytest
 
-from core.drawing import Pen, View
+from core.drawing import Pen, Show, View
 from core.drawing.elements import Stroke
 from core.drawing.elevation import elevation
 from core.lengths import System, Tape
@@ -19,7 +19,9 @@ ROOM = US.room(240, (24, in_12(9)), (24, in_12(9)), length=100)
 def strokes(room: Room, ends: tuple[tuple[float, float], tuple[float, float]]) -> list[Stroke]:
     found = result(room, US.wall(*ends))
     wording = Wording("us", Tape.usual(System.INCH))
-    drawn = elevation(found, View(1 / 24), wording)
+    # The tapes tell of rafters as well.
+    view = View(1 / 24, shows=frozenset(Show) - {Show.TAPES})
+    drawn = elevation(found, view, wording)
     return [e for e in drawn if isinstance(e, Stroke) and e.pen is Pen.RAFTER]
 
 
