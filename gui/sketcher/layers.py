@@ -6,7 +6,6 @@ order, so that the outcome equals a fresh picture.
 """
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -35,14 +34,11 @@ class Scene:
     under: Drawing = ()
 
 
-def paint_scene(painter: QPainter, scene: Scene, made: Iterable[Ready] | None = None) -> None:
-    """Paint the whole of a scene afresh, paper and all; its elements may be ready `made`."""
+def paint_scene(painter: QPainter, scene: Scene) -> None:
+    """Paint the whole of a scene afresh, paper and all."""
     painter.fillRect(QRect(QPoint(0, 0), scene.size), scene.ink.theme.paper)
     paint(painter, scene.under, scene.camera, scene.ink)
-    if made is None:
-        paint(painter, scene.drawing, scene.camera, scene.ink)
-    else:
-        paint_ready(painter, made)
+    paint(painter, scene.drawing, scene.camera, scene.ink)
 
 
 class Layers:
@@ -68,10 +64,10 @@ class _Picture:
         self.scene = scene
         self.pixmap = QPixmap(_dots(scene))
         self.pixmap.setDevicePixelRatio(scene.ratio)
-        self._laid = {e: _Laid(e, scene) for e in scene.drawing}
         painter = QPainter(self.pixmap)
-        paint_scene(painter, scene, (self._laid[e].ready for e in scene.drawing))
+        paint_scene(painter, scene)
         painter.end()
+        self._laid: dict[Element, _Laid] = {}
 
     def serves(self, scene: Scene, live: bool) -> bool:
         """Whether the picture can stand for this scene, or be made to."""
@@ -87,7 +83,7 @@ class _Picture:
 
     def follow(self, scene: Scene) -> None:
         """Make it the picture of another drawing of the same look."""
-        before = self._laid
+        before = self._laid or {e: _Laid(e, self.scene) for e in self.scene.drawing}
         after = {e: before.get(e) or _Laid(e, scene) for e in scene.drawing}
         self.scene, self._laid = scene, after
         changed = [laid.place for e, laid in after.items() if e not in before]
@@ -100,16 +96,11 @@ class _Picture:
 
 
 class _Laid:
-    """An element as it is to be painted, and where: each is worked out when first asked for."""
+    """An element with the whole dots that its ink lies in, made ready when it is first painted."""
 
     def __init__(self, element: Element, scene: Scene) -> None:
+        self.place = _place(element, scene)
         self._element, self._camera, self._ink = element, scene.camera, scene.ink
-        self._ratio = scene.ratio
-
-    @cached_property
-    def place(self) -> Dots:
-        """The whole dots that its ink lies in."""
-        return _place(self._element, self._camera, self._ink, self._ratio)
 
     @cached_property
     def ready(self) -> Ready:
@@ -123,7 +114,7 @@ def _patch(painter: QPainter, scene: Scene, elements: list[_Laid], wiped: list[D
     Qt clips to a rectangle in no time; a long line clipped to several at once takes it a ms.
     """
     left, top, right, bottom = around(wiped)
-    under = [(e, _place(e, scene.camera, scene.ink, scene.ratio)) for e in scene.under]
+    under = [(element, _place(element, scene)) for element in scene.under]
     near = [
         (laid, place)
         for laid in elements
@@ -145,9 +136,10 @@ def _clip(painter: QPainter, patch: Dots, ratio: float) -> None:
     painter.scale(ratio, ratio)
 
 
-def _place(element: Element, camera: Camera, ink: Ink, ratio: float) -> Dots:
+def _place(element: Element, scene: Scene) -> Dots:
     """The whole dots that an element's ink lies in."""
-    left, top, right, bottom = (side * ratio for side in extent(element, camera, ink.density))
+    px = extent(element, scene.camera, scene.ink.density)
+    left, top, right, bottom = (side * scene.ratio for side in px)
     return math.floor(left), math.floor(top), math.floor(right) + 1, math.floor(bottom) + 1
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -20,7 +18,7 @@ from gui.sketcher.camera import Camera
 from gui.sketcher.fitting import fitted
 from gui.sketcher.gestures import Drag
 from gui.sketcher.layers import Layers, Scene
-from gui.sketcher.paint import Ink, Ready
+from gui.sketcher.paint import Ink
 from gui.theme import Theme
 from loft import BOX, CRIPPLE, DOOR, INCH, STUD, desk_of
 from painted import picture, unlike
@@ -109,9 +107,9 @@ def test_the_still_picture_is_made_once_for_a_drag(
     made = []
     whole = layers_module.paint_scene
 
-    def counted(painter: QPainter, scene: Scene, ready: Iterable[Ready] | None = None) -> None:
+    def counted(painter: QPainter, scene: Scene) -> None:
         made.append(scene)
-        whole(painter, scene, ready)
+        whole(painter, scene)
 
     monkeypatch.setattr(layers_module, "paint_scene", counted)
     desk, layers = desk_of(), Layers()
