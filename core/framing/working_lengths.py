@@ -42,7 +42,11 @@ def length_working(given: Given, member: Member, which: Which) -> Working:
     _, x, face = chosen(_lengths(member), key=lambda found: (round(found[0], 6), 0))
     place = Place(x, face)
     terms = (*top_terms(given, member, place), *foot_terms(given, member, place))
-    return Working(_where(member, place), terms)
+    length = member.long_point if which is Which.LONG else member.short_point
+    # An end that hardly bends is cut straight; the length at the break is from the bend.
+    bend = length - math.fsum(term.value for term in terms)
+    straight = (Term(message("working.cut-straight"), bend),) if abs(bend) > _NONE else ()
+    return Working(_where(member, place), (*terms, *straight))
 
 
 def _lengths(stick: Member) -> Iterator[tuple[float, float, int]]:
