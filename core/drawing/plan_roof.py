@@ -2,11 +2,13 @@
 
 import math
 from functools import lru_cache
+from itertools import pairwise
 
 from core.drawing.elements import XY, Align, Drawing, Stroke, Text
 from core.drawing.extent import text_corners
 from core.drawing.pen import Pen
-from core.drawing.placing import Taken, bounds
+from core.drawing.placing import Rect, Taken, bounds
+from core.drawing.typeface import cap_height, text_width
 from core.drawing.view import View
 from core.framing import rafter_places
 from core.lengths import System
@@ -16,6 +18,12 @@ from core.roof.seams import Line
 from core.wording import Message, Mm, Wording, message
 
 FOOT = 304.8
+
+_OFF, _AIR = 1.0, 0.7
+"""From a line to the feet of its words, and what is kept free around them, mm on paper."""
+
+_COLUMN, _PIECE = 1000.0, 100.0
+"""The width of the columns that ground is kept by, and the length of a line's pieces, mm."""
 
 HEIGHTS = {System.INCH: (5 * FOOT, 7 * FOOT), System.METRIC: (1500.0, 2000.0)}
 """The heights (mm) that are drawn as lines in the floor.
@@ -60,7 +68,10 @@ def overhead(room: Room) -> Drawing:
 
 
 def words(room: Room, view: View, wording: Wording, taken: Taken) -> Drawing:
-    """What the lines are, written beside them where there is room."""
+    """What the lines are, written beside them where there is room.
+
+    They keep off one another's lines; one that cannot is written once all the same.
+    """
     over = _overhead(room)
     told: list[tuple[Message, Line]] = []
     across = ridge(room)
@@ -72,8 +83,16 @@ def words(room: Room, view: View, wording: Wording, taken: Taken) -> Drawing:
     if room.flat_ceiling is not None:
         text = message("plan.ceiling", height=Mm(room.flat_ceiling.mm))
         told += [(text, line) for line in over.ceiling]
-    placed = (_beside(wording.say(text), line, view, taken) for text, line in told)
-    return tuple(text for text in placed if text is not None)
+    placed: list[Text] = []
+    for said, line in ((wording.say(tells), line) for tells, line in told):
+        once = any(said == other.text for other in placed)
+        made = _beside(said, line, view, taken, over.ground) or (
+            None if once else _beside(said, line, view, taken, Taken(_COLUMN))
+        )
+        if made is not None:
+            taken.add(_around(made, view))
+            placed.append(made)
+    return tuple(placed)
 
 
 class _Overhead:
@@ -89,6 +108,10 @@ class _Overhead:
         self.heights = tuple((h, contour(roof, h, ground)) for h in HEIGHTS[system])
         flat = room.flat_ceiling
         self.ceiling = () if flat is None else contour(roof, flat.mm, ground)
+        self.ground = Taken(_COLUMN)
+        """The ground of the lines that have words beside them; rafters are faint enough."""
+        for line in (*self.seams, *self.ceiling, *(n for _, lines in self.heights for n in lines)):
+            _take(line, self.ground)
 
 
 @lru_cache(maxsize=4)
@@ -97,23 +120,41 @@ def _overhead(room: Room) -> _Overhead:
     return _Overhead(room)
 
 
-def _beside(text: str, line: Line, view: View, taken: Taken) -> Text | None:
-    """A text along a line, over it as it is read, where the paper is free; None where nowhere."""
+def _beside(text: str, line: Line, view: View, taken: Taken, lines: Taken) -> Text | None:
+    """A text along a line, over it as it is read, else under it; None where nothing is free."""
     low, high = sorted(line, key=lambda p: (p[1], p[0]))
     angle = math.atan2(high[1] - low[1], high[0] - low[0])
     if angle > math.pi / 2 + 1e-9:
         angle -= math.pi
-    up = (-math.sin(angle) * view.model(1.0), math.cos(angle) * view.model(1.0))
-    size = view.size * 0.86
-    for share in (0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.25, 0.75):
-        at = tuple(a + (b - a) * share + d for a, b, d in zip(low, high, up, strict=True))
-        made = Text(text, (at[0], at[1]), size, Pen.NOTE, align=Align.MIDDLE, angle=angle)
-        rect = bounds(text_corners(made, view.scale))
-        fits = math.dist(*text_corners(made, view.scale)[:2]) < math.dist(*line)
-        if fits and taken.free(rect):
-            taken.add(rect)
-            return made
+    size, long = view.size * 0.86, math.dist(low, high)
+    wide = view.model(text_width(text, size)) / long if long else math.inf
+    for off in (_OFF, -_OFF - cap_height(size)):
+        up = (-math.sin(angle) * view.model(off), math.cos(angle) * view.model(off))
+        for share in (0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.25, 0.75):
+            if not wide / 2 <= share <= 1.0 - wide / 2:
+                continue
+            u, v = (a + (b - a) * share + d for a, b, d in zip(low, high, up, strict=True))
+            made = Text(text, (u, v), size, Pen.NOTE, align=Align.MIDDLE, angle=angle)
+            rect = _around(made, view)
+            if taken.free(rect) and lines.free(rect):
+                return made
     return None
+
+
+def _around(text: Text, view: View) -> Rect:
+    """The ground of a text with a little air, so that tails of letters touch nothing."""
+    left, bottom, right, top = bounds(text_corners(text, view.scale))
+    air = view.model(_AIR)
+    return left - air, bottom - air, right + air, top + air
+
+
+def _take(line: Line, ground: Taken) -> None:
+    """Takes a line's ground in pieces, so that one askew takes little more than it covers."""
+    (u0, v0), (u1, v1) = line
+    pieces = 1 if u0 == u1 or v0 == v1 else max(1, math.ceil(math.dist(*line) / _PIECE))
+    ends = [(u0 + (u1 - u0) * n / pieces, v0 + (v1 - v0) * n / pieces) for n in range(pieces + 1)]
+    for pair in pairwise(ends):
+        ground.add(bounds(pair))
 
 
 def _runs_at(line: Line, across: float) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import msgspec
 import pytest
-from shapely import Polygon
+from shapely import LineString, Polygon
 
 from core.drawing import Dimension, Drawing, Fill, Pen, Stroke, Text, View
 from core.drawing.extent import text_corners
@@ -31,6 +31,9 @@ from core.wording import Wording
 from gui.outputs import demo_bytes
 from loft import INCH, loft
 from walls import US
+
+TOLD = (Pen.SEAM, Pen.HEADROOM, Pen.CEILING)
+"""What has words beside it."""
 
 SCALE = 0.02
 """About what the window shows: a foot is 6 mm."""
@@ -183,6 +186,33 @@ def test_nothing_written_lies_on_anything_else_written(metric: bool, scale: floa
     for n, (text, shape) in enumerate(shapes):
         for other, others in shapes[n + 1 :]:
             assert shape.intersection(others).area < 1.0, (text, other)
+
+
+def test_words_keep_off_the_lines_that_others_stand_beside() -> None:
+    # At 0.02 there is room for all of them: 84 high stands beyond its line, as the edge of the
+    # flat ceiling lies but 24 in. (12 mm on paper) nearer the ridge.
+    drawing = drawn(loft())
+    lines = [LineString(e.points) for e in drawing if isinstance(e, Stroke) and e.pen in TOLD]
+    for text in texts(drawing):
+        if text.pen is Pen.NOTE and not text.key:
+            shape = Polygon(text_corners(text, SCALE))
+            assert not any(line.intersects(shape) for line in lines), text.text
+
+
+@pytest.mark.parametrize("metric", [False, True])
+def test_words_stay_within_the_room(metric: bool) -> None:
+    project = read_document(demo_bytes(metric=metric), "demo.eave").project
+    length = project.room.length.mm
+    for text in texts(drawn(project, 0.01)):
+        if text.pen is Pen.NOTE and not text.key:
+            assert all(0.0 <= v <= length for _, v in text_corners(text, 0.01)), text.text
+
+
+def test_what_a_line_is_is_told_once_even_where_lines_are_too_close() -> None:
+    # At 0.003 the line 84 high lies 2.7 mm on paper from the eave wall, that 60 high 1.8 mm before
+    # it and the ceiling's edge 1.8 mm behind it: words 2.1 mm high find room on neither side.
+    drawing = drawn(msgspec.structs.replace(loft(), walls=()), 0.003)
+    assert [t.text for t in texts(drawing)].count('84" high') == 1
 
 
 def test_every_pen_of_the_plan_has_its_layer() -> None:
