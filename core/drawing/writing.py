@@ -1,9 +1,12 @@
 """Writing on the paper itself: lines of text, wrapped texts, and a ruled table."""
 
+import re
+
 from core.drawing.elements import XY, Align, Drawing, Element, Stroke, Text
 from core.drawing.pen import Pen
 from core.drawing.table import HEADS, Row
 from core.drawing.typeface import text_width
+from core.lengths import HARD, unbroken
 from core.wording import Wording
 
 SIZE = 3.5
@@ -22,10 +25,16 @@ LABELS = 48.0
 """The most that labels of pieces alike may take up in a line of the table, mm."""
 
 
+_BLANKS = re.compile(r"[ \t\n]+")
+
+
 def wrapped(text: str, width: float, *, bold: bool = False) -> list[str]:
-    """A text broken at its blanks into lines no wider than `width` mm of narrow small text."""
+    """A text broken at its blanks into lines no wider than `width` mm of narrow small text.
+
+    No line ends within a length.
+    """
     lines: list[str] = []
-    for word in text.split():
+    for word in (w.replace(HARD, " ") for w in _BLANKS.split(unbroken(text)) if w):
         longer = f"{lines[-1]} {word}" if lines else word
         if lines and text_width(longer, SIZE, bold, narrow=True) <= width:
             lines[-1] = longer

@@ -7,9 +7,11 @@ from core.lengths.parsing import parse
 from core.lengths.pitch import Pitch, write_pitch
 from core.lengths.pitch_parsing import parse_pitch
 from core.lengths.tape import Tape
+from core.lengths.unbroken import HARD, unbroken
 from core.lengths.units import System, Unit
 
 __all__ = [
+    "HARD",
     "Length",
     "LengthError",
     "Pitch",
@@ -19,6 +21,7 @@ __all__ = [
     "Unit",
     "parse",
     "parse_pitch",
+    "unbroken",
     "write",
     "write_degrees",
     "write_pitch",

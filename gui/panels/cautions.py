@@ -5,6 +5,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from core.checks import Caution, Severity
+from core.lengths import unbroken
 from gui.desk import Desk
 
 
@@ -15,7 +16,7 @@ class CautionRow(QLabel):
         super().__init__()
         self._desk, self._key = desk, caution.key
         word = desk.wording.word(f"severity.{caution.severity.value}")
-        said = desk.wording.say(caution.message)
+        said = unbroken(desk.wording.say(caution.message))
         self.setText(said if caution.severity is Severity.STANDING else f"{word}: {said}")
         self.setWordWrap(True)
         self.setObjectName(caution.severity.value)

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
-from core.lengths import Length
+from core.lengths import Length, unbroken
 from core.model import Project
 from core.wording import Wording
 from gui.desk import Desk
@@ -44,7 +44,7 @@ class Form(QWidget):
 
     def sentence(self, message_id: str) -> None:
         """Adds a line of plain words."""
-        label = QLabel(self.words.word(message_id))
+        label = QLabel(unbroken(self.words.word(message_id)))
         label.setObjectName("faint")
         label.setWordWrap(True)
         self._grid.addWidget(label, self._grid.rowCount(), 0, 1, 4)

@@ -4,6 +4,7 @@ from PySide6.QtWidgets import QLabel
 
 from core.drawing.swinging import swing_drawing
 from core.job import raising_of, surroundings_of
+from core.lengths import unbroken
 from core.model import Species
 from core.site import GoingUp, conditions, gaps, order, verdict, weighed, weights
 from core.wording import Message, Wording, message
@@ -79,4 +80,4 @@ class RaisingForm(Form):
         self.picture.show_drawing(swing_drawing(around, frame, up.best, step, words))
 
     def _lines(self, messages: tuple[Message, ...]) -> str:
-        return "\n".join(self.desk.wording.say(m) for m in messages)
+        return unbroken("\n".join(self.desk.wording.say(m) for m in messages))

@@ -3,6 +3,7 @@
 from PySide6.QtWidgets import QLabel
 
 from core.job import raising_order
+from core.lengths import unbroken
 from core.site import in_turn
 from core.wording import Wording
 from gui.desk import Desk
@@ -23,4 +24,4 @@ class TurnsForm(Form):
     def _show(self) -> None:
         words = self.desk.wording
         told = [words.say(line) for line in in_turn(raising_order(self.desk.results))]
-        self.order.setText("\n".join(told) or words.word("turns.none"))
+        self.order.setText(unbroken("\n".join(told)) or words.word("turns.none"))

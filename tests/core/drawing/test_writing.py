@@ -165,3 +165,10 @@ def test_many_labels_go_on_in_the_next_row() -> None:
     assert all(line.keys == () and not any(line.cells[1:]) for line in lines[1:-1])
     assert [line.goes_on for line in lines] == [True] * (len(lines) - 2) + [False, False]
     assert lines[-1] == ROWS[0]
+
+
+def test_no_line_ends_within_a_length() -> None:
+    # "at 17' 2" would fit in the first line, but the fraction goes with its inches.
+    text = "at 17' 2 11/16\""
+    lines = wrapped(text, width("at 17' 2") + 0.1)
+    assert lines == ["at", "17' 2 11/16\""]
