@@ -87,6 +87,14 @@ def test_the_wheel_of_keys_zooms_and_fits(plan: Plan, hand: PlanHand) -> None:
     assert plan.camera == before
 
 
+def test_a_low_pane_gives_its_place_to_the_room(plan: Plan, hand: PlanHand) -> None:
+    # 400 in. stand between 22 px at the top and as many at the bottom of 200 px.
+    plan.resize(600, 200)
+    assert hand.px((0, 0)).y() - hand.px((0, 400)).y() == pytest.approx(156, abs=2)
+    plan.resize(600, 400)
+    assert hand.px((0, 0)).y() - hand.px((0, 400)).y() < 300
+
+
 @pytest.mark.parametrize("key", [Qt.Key.Key_Delete, Qt.Key.Key_Backspace])
 def test_delete_takes_the_held_wall_away(desk: Desk, hand: PlanHand, key: Qt.Key) -> None:
     desk.hold("B")
