@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
+from core.lengths import unbroken
 from core.wording import Wording
 from gui.keeping import Kept
 from gui.sizes import scaled
@@ -29,7 +30,7 @@ class Card(QFrame):
         for number in range(1, _STEPS + 1):
             head = QLabel(wording.word(f"card.step-{number}"))
             head.setObjectName("card-step")
-            more = QLabel(wording.word(f"card.more-{number}"))
+            more = QLabel(unbroken(wording.word(f"card.more-{number}")))
             more.setWordWrap(True)
             more.setAlignment(Qt.AlignmentFlag.AlignTop)
             steps.addWidget(head, 0, number - 1)

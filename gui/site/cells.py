@@ -99,7 +99,8 @@ class Cells(QStyledItemDelegate):
             self._stale(painter, inside, row)
         else:
             text = self._table.index(self._table.rows.index(row), column).data()
-            painter.drawText(inside, flags, text)
+            # A long name goes on in a second line where the list is narrow.
+            painter.drawText(inside, int(flags) | int(Qt.TextFlag.TextWordWrap), text)
 
     def _stale(self, painter: QPainter, inside: QRect, row: PieceRow) -> None:
         """What the piece is, and below it why it no longer serves as it was cut."""
