@@ -75,6 +75,8 @@ class NumbersView(QWidget):
 
     def _made(self, index: int) -> NumberButton:
         button = NumberButton()
+        # Without a parent it would show as a window of its own, which takes the keys away.
+        button.setParent(self)
         button.clicked.connect(lambda: self._press(index))
         return button
 
