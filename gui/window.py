@@ -48,6 +48,8 @@ from gui.tips import answer
 from gui.waiting import Beside
 from gui.waiting_bar import WaitingBar
 from gui.walls import Walls
+from gui.whereabouts import Whereabouts
+from gui.wordings import said_in
 
 if TYPE_CHECKING:
     from gui.newroom.page import NewRoom
@@ -93,7 +95,7 @@ class Window(QMainWindow):
 
     def _build(self) -> None:
         """Makes all that has words in it, in the words of the project."""
-        self._system = self.desk.project.system
+        self._said_in = said_in(self.desk.project)
         self.walls = Walls(self.desk, self.theme)
         self.middle = Middle(self.desk, self.theme)
         self.sheet = self.middle.sheet
@@ -243,7 +245,7 @@ class Window(QMainWindow):
             page.deleteLater()
             self._say("")
             self.menus.rest(False)
-            if self.desk.project.system is not self._system:
+            if said_in(self.desk.project) != self._said_in:
                 self._rebuild()
             self.middle.paper.setFocus()
 
@@ -275,9 +277,14 @@ class Window(QMainWindow):
 
     def _rebuild(self) -> None:
         """Makes everything anew, in other words or other sizes; answers half given stay."""
+        where = Whereabouts.of(self.held)
         if self.page is None:
+            walking = self.middle.walking
             self._build()
+            if walking:
+                self._turn_walking()
         self.set_theme(self.theme)
+        where.bring_back(self.held)
 
     def _turn_list(self) -> None:
         self.kept.lists_members = not self.kept.lists_members
@@ -298,7 +305,7 @@ class Window(QMainWindow):
         self.held.setVisible(not self.middle.walks)
 
     def _on_changed(self) -> None:
-        if self.desk.project.system is not self._system:
+        if said_in(self.desk.project) != self._said_in:
             self._rebuild()
         # What can be pressed next has to be right at once; the rest may come a little later.
         self.menus.refresh()

@@ -44,6 +44,7 @@ from core.model.site import (
     SiteRecord,
 )
 from core.model.timber import Timber
+from core.model.trade_words import TradeWords
 from core.model.wall import (
     AddedStud,
     Box,
@@ -128,6 +129,7 @@ __all__ = [
     "Swing",
     "Timber",
     "TopPlate",
+    "TradeWords",
     "Wall",
     "WallFace",
     "WallRules",

@@ -7,6 +7,7 @@ import msgspec
 from core.lengths import System, Tape
 from core.model.plates import PlateRules
 from core.model.saw import Saw
+from core.model.trade_words import TradeWords
 
 
 class LineEdge(enum.Enum):
@@ -42,7 +43,7 @@ class Letters(msgspec.Struct, frozen=True):
 class Habits(msgspec.Struct, frozen=True):
     """How this person measures, marks, saws and makes up plates.
 
-    `saw` is the usual one unless it is stated.
+    `saw` is the usual one unless it is stated; `words` go with the units unless they are.
     """
 
     tape: Tape = Tape.usual(System.INCH)
@@ -50,3 +51,4 @@ class Habits(msgspec.Struct, frozen=True):
     letters: Letters = Letters()
     saw: Saw | None = None
     plates: PlateRules | None = None
+    words: TradeWords | None = None

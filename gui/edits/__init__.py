@@ -32,7 +32,7 @@ from gui.edits.nailed import (
 from gui.edits.new import new_project
 from gui.edits.openings import add_opening, move_opening, set_opening
 from gui.edits.refusal import Refusal
-from gui.edits.room import set_habits, set_name, set_room
+from gui.edits.room import set_habits, set_name, set_room, set_system
 from gui.edits.rules import line_up, set_doubled, set_origin, set_rules
 from gui.edits.site import set_nailing, set_species
 from gui.edits.studs import add_stud, move_stud, put_back
@@ -86,6 +86,7 @@ __all__ = [
     "set_slip_gap",
     "set_species",
     "set_station",
+    "set_system",
     "set_wall",
     "set_zone",
     "turn_face",

@@ -4,7 +4,7 @@ from typing import Any
 
 import msgspec
 
-from core.lengths import Length
+from core.lengths import Length, System, Tape
 from core.model import Habits, Point, Project, Room, Wall
 from core.wording import message
 from gui.edits.refusal import Refusal
@@ -32,6 +32,17 @@ def set_habits(project: Project, **changes: Any) -> Project:
     """The project with some of the person's habits changed."""
     habits: Habits = msgspec.structs.replace(project.habits, **changes)
     return check_sense(msgspec.structs.replace(project, habits=habits))
+
+
+def set_system(project: Project, system: System) -> Project:
+    """The project in other units: every length stays as it was written.
+
+    The tape becomes the usual one of those units unless it has them already.
+    """
+    tape = project.habits.tape
+    if tape.system is not system:
+        tape = Tape.usual(system)
+    return set_habits(msgspec.structs.replace(project, system=system), tape=tape)
 
 
 def set_name(project: Project, name: str) -> Project:

@@ -1,4 +1,4 @@
-"""The fields of the person's habits: the tape, the line on the plate, the pencilled letters."""
+"""The fields of the person's habits: units, words, tape, the line on the plate, its letters."""
 
 from fractions import Fraction
 from typing import Any
@@ -6,10 +6,10 @@ from typing import Any
 import msgspec
 
 from core.lengths import Length, System
-from core.model import Habits, LineEdge, Project
+from core.model import Habits, LineEdge, Project, TradeWords
 from core.wording import Wording, message
 from gui.desk import Desk
-from gui.edits import set_habits
+from gui.edits import set_habits, set_system
 from gui.fields import TextField, Tick
 from gui.panels.form import Form
 
@@ -20,6 +20,8 @@ _STEPS = {
     System.METRIC: ((Length.of_mm(1.0), "step.1-mm"), (Length.of_mm(0.5), "step.half-mm")),
 }
 _EDGES = tuple((edge, f"edge.{edge.value}") for edge in LineEdge)
+_SYSTEMS = tuple((system, f"units.{system.value}") for system in System)
+_WORDS = ((None, "words.as-units"), *((words, f"words.{words.value}") for words in TradeWords))
 
 
 class HabitsForm(Form):
@@ -27,7 +29,8 @@ class HabitsForm(Form):
 
     def __init__(self, desk: Desk, wording: Wording) -> None:
         super().__init__(desk, wording)
-        steps = _STEPS[desk.project.system]
+        self._units()
+        steps = _STEPS[self.habits.tape.system]
         step = self.choice(
             "field.step",
             steps,
@@ -35,7 +38,7 @@ class HabitsForm(Form):
             lambda step: self._set_tape(step=step),
         )
         self.row("field.step", step)
-        if desk.project.system is System.INCH:
+        if self.habits.tape.system is System.INCH:
             self._feet()
         edge = self.choice(
             "field.line-edge",
@@ -55,6 +58,23 @@ class HabitsForm(Form):
     def edit_text(self, field: str) -> str:
         """What undo says of a change of this field."""
         return self.words.say(message("undo.habit", field=field))
+
+    def _units(self) -> None:
+        units = self.choice(
+            "field.units",
+            _SYSTEMS,
+            lambda: self.desk.project.system,
+            lambda system: set_system(self.desk.project, System(system)),
+        )
+        self.row("field.units", units)
+        self.sentence("field.units-explained")
+        words = self.choice(
+            "field.words",
+            _WORDS,
+            lambda: self.habits.words,
+            lambda words: self._set(words=words),
+        )
+        self.row("field.words", words)
 
     def _feet(self) -> None:
         tick = Tick(self.words.word("field.feet"))

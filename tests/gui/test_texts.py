@@ -27,7 +27,7 @@ from core.model import (
     Swing,
 )
 from core.wording import CATALOGUES, texts
-from gui.panels.habits import _STEPS
+from gui.panels.habits import _STEPS, _SYSTEMS, _WORDS
 
 SOURCES = sorted(Path(str(gui.__file__)).parent.rglob("*.py"))
 
@@ -65,6 +65,7 @@ MADE = {
     *(f"command.{name}" for name in ("demo", "sheets", "drawing", "figures", "check")),
     *(f"paper.{name}" for name in ("letter", "tabloid", "a4", "a3")),
     *(word for system in System for _, word in _STEPS[system]),
+    *(word for _, word in (*_SYSTEMS, *_WORDS)),
     *(f"count.{count}" for count in (1, 2, 3, 4)),
     *(f"field.letter-{name}" for name in ("stud", "king", "trimmer", "cripple")),
     *(f"field.{end}-end-{axis}" for end in ("left", "right") for axis in ("across", "along")),

@@ -67,6 +67,7 @@ from core.model import (
     Swing,
     Timber,
     TopPlate,
+    TradeWords,
     Wall,
     WallFace,
     WallRules,
@@ -464,7 +465,8 @@ def _habits() -> st.SearchStrategy[Habits]:
     letters = st.sampled_from([Letters(), Letters(stud="S", trimmer="J")])
     saws = st.none() | st.builds(Saw, pitches(), pitches())
     rules = st.none() | _plate_rules()
-    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws, rules)
+    words = st.none() | st.sampled_from(TradeWords)
+    return st.builds(Habits, tapes, st.sampled_from(LineEdge), letters, saws, rules, words)
 
 
 @st.composite

@@ -5,9 +5,9 @@ from __future__ import annotations
 import msgspec
 import pytest
 
-from core.lengths import Length, Unit
+from core.lengths import Length, System, Tape, Unit
 from core.model import Letters, LineEdge, Point, Project
-from gui.edits import Refusal, set_habits, set_name, set_room, set_wall
+from gui.edits import Refusal, set_habits, set_name, set_room, set_system, set_wall
 from gui.wordings import wording_of
 from loft import loft
 
@@ -78,3 +78,16 @@ def test_a_name_is_trimmed_and_needed() -> None:
     with pytest.raises(Refusal) as refusal:
         set_name(loft(), "   ")
     assert sentence(loft(), refusal) == "A project needs a name."
+
+
+def test_other_units_leave_every_length_as_it_was_written() -> None:
+    metric = set_system(loft(), System.METRIC)
+    assert (metric.room, metric.walls) == (loft().room, loft().walls)
+    assert metric.habits.tape == Tape.usual(System.METRIC)
+    assert set_system(metric, System.INCH) == loft()
+
+
+def test_a_tape_that_has_the_units_already_is_kept() -> None:
+    halves = Tape(System.METRIC, Length(0.5))
+    project = set_habits(loft(), tape=halves)
+    assert set_system(project, System.METRIC).habits.tape == halves
