@@ -99,7 +99,7 @@ def test_the_keys_stay_where_they_were(window: Window, desk: Desk) -> None:
 
 
 def test_words_go_apart_from_the_units(window: Window, desk: Desk) -> None:
-    pick(window, "Words of the trade", "metric: lintel, cill")
+    pick(window, "Words of the trade", "metric trade words")
     assert desk.project.habits.words is TradeWords.METRIC
     assert desk.project.system is System.INCH
     assert undo_text(window) == "&Undo: Words of the trade"
@@ -113,7 +113,7 @@ def test_words_go_apart_from_the_units(window: Window, desk: Desk) -> None:
 
 
 def test_units_do_not_change_stated_words(window: Window, desk: Desk) -> None:
-    pick(window, "Words of the trade", "US: header, sill")
+    pick(window, "Words of the trade", "US trade words")
     pick(window, "Units", "millimeters")
     assert desk.wording.word("role.header") == "header"
     assert desk.wording.length(10 * INCH) == "254"
@@ -125,7 +125,7 @@ def test_the_walk_goes_on_in_other_words(window: Window, desk: Desk) -> None:
     desk.undo()
     project = desk.project
     desk.show_room()
-    pick(window, "Words of the trade", "metric: lintel, cill")
+    pick(window, "Words of the trade", "metric trade words")
     desk.show_wall("B")
     assert window.middle.walks
     assert window.menus.actions["action.walk"].isChecked()
@@ -133,7 +133,7 @@ def test_the_walk_goes_on_in_other_words(window: Window, desk: Desk) -> None:
 
 
 def test_stated_words_are_in_the_file(window: Window, tmp_path: Path) -> None:
-    pick(window, "Words of the trade", "metric: lintel, cill")
+    pick(window, "Words of the trade", "metric trade words")
     window.menus.actions["action.save"].trigger()
     path = tmp_path / "mine.eave"
     assert load(path).project.habits.words is TradeWords.METRIC
