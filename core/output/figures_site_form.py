@@ -60,7 +60,7 @@ class SwingFigures(_Part, frozen=True):
     ]
     taken: Annotated[
         tuple[str, ...],
-        Meta(description="What is there for good where it would lie: chimneys and ducts."),
+        Meta(description="What is there for good where it would lie, by its id."),
     ]
 
 

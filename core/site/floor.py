@@ -1,11 +1,12 @@
 """The floor that a wall needs to be laid out flat, and what stands on it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 import msgspec
 
-from core.model import KeptClear, Wall
+from core.framing import existing_footprints, stair_footprint
+from core.model import KeptClear, Room, Wall
 from core.roof import Plan
 from core.site.surroundings import Surroundings
 from core.site.swing import Laid, Place
@@ -21,8 +22,8 @@ class Floor(msgspec.Struct, frozen=True):
     """The floor for laying a wall or panel out: `length` along its place, `depth` beside it; mm.
 
     `lacking` is how far it would reach out of the room, and `in_the_way` the letters of walls whose
-    place is where it lies or swings: it has to go up before them. `taken` names the chimneys and
-    ducts that stand there for good, by their ids.
+    place is where it lies or swings: it has to go up before them. `taken` names what is there for
+    good, by its id: chimneys and ducts, stair openings, walls that stand already.
     """
 
     length: float
@@ -52,13 +53,14 @@ def floor_for(around: Surroundings, places: tuple[Place, ...], laid: Laid) -> Fl
     lying = [around.plan(*_lying(around, p, laid)) for p in top]
     covered = list(_covered(around, top, laid))
     way = [w.letter for w in around.others if _shares(around, covered, footprint(w))]
-    kept = [k.id for k in around.room.kept_clear if _shares(around, covered, _foot(k))]
+    there = _there_for_good(around.room)
+    taken = [name for name, corners in there if _shares(around, covered, corners)]
     return Floor(
         length=top[-1][0] - top[0][0],
         depth=max(y for _, y in top),
         lacking=_lacking(around, lying),
         in_the_way=tuple(way),
-        taken=tuple(kept),
+        taken=tuple(taken),
     )
 
 
@@ -73,6 +75,17 @@ def footprint(wall: Wall) -> tuple[Plan, ...]:
         (u1 + deep * du, v1 + deep * dv),
         (u0 + deep * du, v0 + deep * dv),
     )
+
+
+def _there_for_good(room: Room) -> Iterator[tuple[str, tuple[Plan, ...]]]:
+    """What of the floor no wall can be laid on, by its id, with its corners in plan, mm."""
+    for kept in room.kept_clear:
+        yield kept.id, _foot(kept)
+    grounds = (*map(stair_footprint, room.stair_openings), *existing_footprints(room))
+    for ground in grounds:
+        (u, v), (du, dv), (au, av) = ground.start, ground.along, ground.away
+        places = ((0.0, 0.0), (ground.run, 0.0), (ground.run, ground.width), (0.0, ground.width))
+        yield ground.letter, tuple((u + du * x + au * y, v + dv * x + av * y) for x, y in places)
 
 
 def _foot(kept: KeptClear) -> tuple[Plan, ...]:

@@ -13,6 +13,8 @@ from core.model import (
     Point,
     Project,
     Purlin,
+    Room,
+    StairOpening,
     WallRules,
     Wing,
 )
@@ -26,6 +28,10 @@ def half_turned(project: Project) -> Project:
     """
     room, replace = project.room, msgspec.structs.replace
     wide, long = room.width.mm, room.length.mm
+
+    def point(p: Point) -> Point:
+        return Point(Length(wide - p.across.mm), Length(long - p.along.mm))
+
     turned = replace(
         room,
         left=room.right,
@@ -36,10 +42,12 @@ def half_turned(project: Project) -> Project:
         wings=tuple(_wing(w, long) for w in room.wings),
         purlins=tuple(_purlin(p, wide, long) for p in room.purlins),
         kept_clear=tuple(_kept(k, wide, long) for k in room.kept_clear),
+        stair_openings=tuple(_stair(s, wide, long) for s in room.stair_openings),
+        existing_walls=tuple(
+            replace(e, left_end=point(e.left_end), right_end=point(e.right_end))
+            for e in room.existing_walls
+        ),
     )
-
-    def point(p: Point) -> Point:
-        return Point(Length(wide - p.across.mm), Length(long - p.along.mm))
 
     walls = tuple(
         replace(w, left_end=point(w.left_end), right_end=point(w.right_end)) for w in project.walls
@@ -53,7 +61,11 @@ def quarter_turned(project: Project) -> Project:
     The room needs four slopes and nothing else that runs with the ridge.
     """
     room, replace = project.room, msgspec.structs.replace
+
     # A place (u, v) comes to (length - v, u): the start hip is then on the right.
+    def point(p: Point) -> Point:
+        return Point(Length(room.length.mm - p.along.mm), p.across)
+
     turned = replace(
         room,
         width=room.length,
@@ -62,10 +74,12 @@ def quarter_turned(project: Project) -> Project:
         right=room.start_hip,
         start_hip=room.left,
         end_hip=room.right,
+        stair_openings=tuple(_stair_on_its_side(s, room) for s in room.stair_openings),
+        existing_walls=tuple(
+            replace(e, left_end=point(e.left_end), right_end=point(e.right_end))
+            for e in room.existing_walls
+        ),
     )
-
-    def point(p: Point) -> Point:
-        return Point(Length(room.length.mm - p.along.mm), p.across)
 
     walls = tuple(
         replace(w, left_end=point(w.left_end), right_end=point(w.right_end)) for w in project.walls
@@ -145,3 +159,14 @@ def _kept(kept: KeptClear, wide: float, long: float) -> KeptClear:
     return msgspec.structs.replace(
         kept, across=across, along=along, up_across=up_across, up_along=up_along
     )
+
+
+def _stair(stair: StairOpening, wide: float, long: float) -> StairOpening:
+    across = Length(wide - stair.across.mm - stair.wide.mm)
+    along = Length(long - stair.along.mm - stair.deep.mm)
+    return msgspec.structs.replace(stair, across=across, along=along)
+
+
+def _stair_on_its_side(stair: StairOpening, room: Room) -> StairOpening:
+    across = Length(room.length.mm - stair.along.mm - stair.deep.mm)
+    return StairOpening(stair.id, across, stair.across, wide=stair.deep, deep=stair.wide)

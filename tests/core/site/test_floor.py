@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
 from core.framing import Frame
-from core.model import ClearKind, KeptClear
+from core.model import ClearKind, ExistingWall, KeptClear, Point, StairOpening
 from core.site import Laid, Surroundings
 from core.site.floor import floor_for, footprint
 from core.site.outline import top_places
@@ -90,3 +90,17 @@ def test_a_chimney_stands_where_it_would_lie(
     assert [floor.taken for floor in floors] == [near, far]
     # The far side has no floor up to the eave, 44 1/2 from it.
     assert [floor.enough for floor in floors] == [not near, False]
+
+
+def test_a_stair_opening_and_a_wall_there_already_take_the_floor() -> None:
+    """The knee wall of above lies from u = 96 down to 44 1/2, from v = 100 to 300."""
+    stair = StairOpening("stair-1", *map(US.length, (60, 150, 36, 100)))
+    beyond = StairOpening("stair-2", *map(US.length, (97, 150, 36, 100)))
+    left, right = (Point(*map(US.length, end)) for end in ((40, 280), (200, 280)))
+    wall = ExistingWall("existing-1", left, right, US.length(4.5))
+    room = msgspec.structs.replace(GABLE, stair_openings=(stair, beyond), existing_walls=(wall,))
+    knee = US.wall((48, 100), (48, 300))
+    place, places = around(room, knee), top_places(frame_of(room, knee), 3.5 * 25.4, sampled=True)
+    floor = floor_for(place, places, Laid.FACE_A)
+    assert floor.taken == ("stair-1", "existing-1")
+    assert not floor.enough
