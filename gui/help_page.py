@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTextBrowser, QVBoxLayout, QWidget
 
 import resources
+from core.lengths import unbroken
 from core.wording import Wording
 from gui.sizes import scaled
 from gui.tips import glossary
@@ -28,7 +29,7 @@ class HelpPage(QWidget):
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(wording.word("help.title"))
         self.page = QTextBrowser()
-        self.page.setMarkdown(help_text(wording))
+        self.page.setMarkdown(unbroken(help_text(wording)))
         self.page.setAccessibleName(wording.word("help.title"))
         self.page.document().setDocumentMargin(scaled(24, self))
         column = QVBoxLayout(self)

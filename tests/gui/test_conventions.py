@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDropEvent, QHelpEvent
+from PySide6.QtGui import QDropEvent, QHelpEvent, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel, QToolTip
 from pytestqt.qtbot import QtBot
@@ -178,3 +178,14 @@ def test_the_guide_uses_no_word_that_one_of_the_trades_does_not_know() -> None:
     guide = (importlib.resources.files(resources) / "help" / "guide.md").read_text("utf-8")
     known_to_one = r"\b(headers?|lintels?|sills?|cills?|cripples?|noggins?|miters?|top plates?)\b"
     assert re.findall(known_to_one, guide, re.IGNORECASE) == []
+
+
+def test_the_keys_of_the_menu_that_the_guide_tells_are_those_of_the_menu(window: Window) -> None:
+    guide = (importlib.resources.files(resources) / "help" / "guide.md").read_text("utf-8")
+    keys = {
+        name: action.shortcut().toString(QKeySequence.SequenceFormat.PortableText)
+        for name, action in window.menus.actions.items()
+    }
+    told = ("action.hold-all", "action.duplicate", "action.what-is-this")
+    assert [keys[name] for name in told] == ["Ctrl+A", "Ctrl+D", "Shift+F1"]
+    assert all(f"| {keys[name]}" in guide for name in told)
