@@ -25,7 +25,8 @@ def open_window(path: Path | None) -> int:
     kept = Kept.of_this_person()
     window = Window(Desk(document), path=path.absolute() if path else None, kept=kept)
     if kept.frame is None or not window.restoreGeometry(kept.frame):
-        window.resize(window.sizeHint())
+        # Not every window manager keeps a window within a small screen.
+        window.resize(window.sizeHint().boundedTo(window.screen().availableSize()))
     window.show()
     if path is None:
         window.new_room(system)

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QEvent, QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QDropEvent, QHelpEvent, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel, QToolTip
@@ -154,8 +154,8 @@ def test_resting_on_a_word_tells_what_it_is(window: Window) -> None:
 
 
 def test_resting_on_bare_panel_tells_nothing(window: Window) -> None:
-    corner = QPoint(window.width() - 2, window.height() - 2)
-    event = QHelpEvent(QEvent.Type.WhatsThis, corner, window.mapToGlobal(corner))
+    bare = window.foot.mapTo(window, window.foot.rect().center())
+    event = QHelpEvent(QEvent.Type.WhatsThis, bare, window.mapToGlobal(bare))
     assert not answer(event, window, window.desk.wording)
 
 

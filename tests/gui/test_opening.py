@@ -49,6 +49,15 @@ def test_without_a_file_a_new_room_opens(windows: list[Window]) -> None:
     assert window.page is not None
 
 
+def test_a_first_window_is_no_larger_than_the_screen(windows: list[Window]) -> None:
+    # The screen of the tests is 800 by 800 px; the window would like to be 1400 by 860.
+    assert main([]) == 0
+    (window,) = windows
+    least, screen = window.minimumSizeHint(), window.screen().availableSize()
+    assert window.height() == max(screen.height(), least.height())
+    assert window.width() == max(screen.width(), least.width())
+
+
 def test_a_file_that_cannot_be_opened_opens_no_window(
     windows: list[Window], tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
