@@ -120,6 +120,7 @@ class Held(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setMinimumWidth(scaled(WIDTH, self))
+        self.setAccessibleName(self._desk.wording.word("held.side"))
 
     def refresh(self) -> None:
         """Shows the project on the desk and what is held of it."""

@@ -147,6 +147,10 @@ class Menus:
         menu.addSeparator()
         self._action(menu, "action.list", self._more["list"], "Ctrl+L").setCheckable(True)
         self._action(menu, "action.walk", self._more["walk"], "Ctrl+T").setCheckable(True)
+        menu.addSeparator()
+        self._action(menu, "action.next-part", self._more["next-part"], "F6")
+        self._action(menu, "action.previous-part", self._more["previous-part"], "Shift+F6")
+        menu.addSeparator()
         self._action(menu, "action.night", self._more["night"], "Ctrl+Shift+D").setCheckable(True)
         self._action(menu, "action.as-system", self._more["as-system"]).setCheckable(True)
         self._action(menu, "action.larger", self._more["larger"], "Ctrl+Shift++")
@@ -182,6 +186,8 @@ _EVER = (
     "action.demo-inch",
     "action.demo-metric",
     "action.quit",
+    "action.next-part",
+    "action.previous-part",
     "action.night",
     "action.as-system",
     "action.help",

@@ -98,6 +98,11 @@ class Middle(QStackedWidget):
         """The paper that is drawn on: the wall's sheet, or the room's plan."""
         return self.sheet if self.currentWidget() is self.wall else self.room.plan
 
+    @property
+    def chief(self) -> QWidget:
+        """What has the keys in the middle before anything else: the paper, or the walk's list."""
+        return self.walk.list if self.walks else self.paper
+
     def refresh(self) -> None:
         """Shows what the desk looks at; the keys go with it if the paper had them."""
         wanted = self._wanted()

@@ -38,6 +38,7 @@ from gui.menus import Menus
 from gui.middle import Middle
 from gui.pace import Pace
 from gui.plan.drawing import Tool
+from gui.reading_order import first_of_next, give_keys, next_in_order
 from gui.recent_menu import RecentMenu
 from gui.site.doubt_bar import DoubtBar
 from gui.sizes import scaled, text_scale
@@ -133,6 +134,8 @@ class Window(QMainWindow):
             "about": self.about,
             "walk": self._turn_walking,
             "list": self._turn_list,
+            "next-part": partial(self._to_part, forward=True),
+            "previous-part": partial(self._to_part, forward=False),
         }
         self.menus = Menus(self.menuBar(), self.desk, self.files, self.middle, more)
         self.middle.walk_left.connect(self.menus.actions["action.walk"].trigger)
@@ -211,6 +214,22 @@ class Window(QMainWindow):
             self.middle.paper.setFocus()
         else:
             super().keyPressEvent(event)
+
+    def focusNextPrevChild(self, forward: bool) -> bool:  # noqa: N802
+        """Tab goes through the window as it is read, whatever was made first."""
+        found = next_in_order(self, self.focusWidget(), forward=forward)
+        if found is not None:
+            give_keys(found, forward=forward)
+        return found is not None
+
+    def _to_part(self, *, forward: bool) -> None:
+        """Goes to the next part of the window: the list, the paper, what is held."""
+        shown = self.page.parts if self.page else (self.walls, self.middle, self.held)
+        parts = (self.card, self.doubt, *shown)
+        found = first_of_next(parts, self.focusWidget(), forward=forward)
+        if found is not None:
+            here = self.middle.isAncestorOf(found)
+            give_keys(self.middle.chief if here else found, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Asks before unsaved work is lost, and waits for what is being made."""

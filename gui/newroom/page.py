@@ -108,8 +108,9 @@ class NewRoom(QWidget):
         line = QHBoxLayout(self._built)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(0)
-        line.addWidget(self._asking())
-        line.addWidget(self._drawings(), 1)
+        self.parts = (self._asking(), self._drawings())
+        line.addWidget(self.parts[0])
+        line.addWidget(self.parts[1], 1)
         self._column.addWidget(self._built)
         if old is not None:
             self._column.removeWidget(old)

@@ -144,11 +144,15 @@ class PlanMeasuring:
         self._desk.commit(self._desk.wording.say(text), project)
 
     def _go_on(self, way: int) -> None:
-        """Opens the next figure, or the one before."""
+        """Opens the next figure, or the one before; past the last the keys leave the plan."""
         rulers = [f.measure.ruler for f in self._figures]
-        if rulers:
-            at = rulers.index(self._ruler) if self._ruler in rulers else 0
-            self.open(self._figures[(at + way) % len(rulers)])
+        at = rulers.index(self._ruler) + way if self._ruler in rulers else 0
+        if 0 <= at < len(rulers):
+            self.open(self._figures[at])
+            return
+        self._sheet.setFocus()
+        if way > 0:
+            self._sheet.focusNextPrevChild(True)
 
     def _laid(self, found: tuple[Measure, ...], camera: Camera) -> tuple[Figure, ...]:
         laid: list[Figure] = []

@@ -103,6 +103,8 @@ class Walk(QWidget):
         self.list.setAccessibleName(words.word("walk.list"))
         self.list.verticalHeader().hide()
         self.list.setShowGrid(False)
+        # Arrow keys go from piece to piece; Tab leaves the list.
+        self.list.setTabKeyNavigation(False)
         self.list.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
