@@ -94,6 +94,8 @@ def test_the_menus_hold_everything(shown: Shown) -> None:
             *("help", "what-is-this", "card"),
             "list",
             "walk",
+            "next-part",
+            "previous-part",
             "night",
             "about",
         ),
