@@ -10,10 +10,8 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
-    QLabel,
     QMainWindow,
     QMessageBox,
-    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -30,6 +28,7 @@ from gui.asking import Ask, Dialogs
 from gui.card import Card
 from gui.desk import Desk
 from gui.files import Files
+from gui.foot import Foot
 from gui.held import Held
 from gui.help_page import HelpPage
 from gui.keeping import Kept
@@ -77,11 +76,10 @@ class Window(QMainWindow):
         self.desk, self.theme = desk, self.looks.theme
         self.beside = Beside(self)
         self.files = Files(desk, ask or Dialogs(self), path, self.beside)
-        self.foot = QLabel()
+        self.foot = Foot()
         self.page: NewRoom | None
         self._pace = Pace(lambda: self.held.refresh(), _PAUSE_MS, self)
         self._build()
-        self._make_foot()
         self.set_theme(self.theme)
         self.setAcceptDrops(True)
         self.looks.recoloured.connect(lambda: self.set_theme(self.looks.theme))
@@ -156,13 +154,8 @@ class Window(QMainWindow):
         row.setSpacing(0)
         row.addWidget(self.foot, 1)
         row.addWidget(self.strip)
+        self.foot.aside = self.strip
         return row
-
-    def _make_foot(self) -> None:
-        self.foot.setObjectName("foot")
-        # A long line must not widen the window.
-        self.foot.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.foot.setMinimumHeight(30)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         return QSize(1400, 860)
@@ -337,8 +330,7 @@ class Window(QMainWindow):
         self.menus.refresh()
 
     def _say(self, sentence: str) -> None:
-        self.foot.setText(sentence)
-        self.foot.setToolTip(sentence)
+        self.foot.say(sentence)
 
     def _title(self) -> None:
         name = self.files.name
