@@ -47,7 +47,7 @@ class Cautions(QWidget):
     def __init__(self, desk: Desk, heading_id: str = "") -> None:
         super().__init__()
         self._desk = desk
-        self._shown: tuple[str, ...] = ()
+        self._shown: tuple[str, ...] | None = None
         self._rows: list[CautionRow] = []
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
