@@ -15,7 +15,7 @@ from core.drawing.page import Page, Placed
 from core.drawing.paper import Paper, Scale, scales
 from core.drawing.placing import Rect, bounds
 from core.drawing.plate_detail import plate_detail, steepest
-from core.drawing.site_notes import site_notes
+from core.drawing.site_notes import framing_notes, site_notes
 from core.drawing.table import Row, rows
 from core.drawing.title import SheetFacts, title_block
 from core.drawing.view import View
@@ -114,13 +114,15 @@ def _wall_pages(
     """The pages of a wall; the paper lies the way that shows the wall larger.
 
     A list too wide for upright paper keeps it lying. The notes of how the wall goes up are left out
-    where the elevation, the list or the detail would have to give way to them.
+    where the elevation, the list or the detail would have to give way to them; those of how pieces
+    are cut and set are not.
     """
     members = result.frame.members if result.frame else ()
     found = broken(rows(members, result.label_of, wording))
     widths = column_widths(found, wording)
+    kept, detail = framing_notes(result, wording), _detail(result, wording)
     ways = [
-        _Sheet(result, wording, size, project, found, widths, _detail(result, wording))
+        _Sheet(result, wording, size, project, found, widths, detail, kept)
         for size in (paper.size, paper.size[::-1])
         if size == paper.size or sum(widths) <= size[0] - 2 * MARGIN
     ]

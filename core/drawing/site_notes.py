@@ -23,12 +23,16 @@ def site_notes(
     if up is None or result.frame is None:
         return ()
     return (
-        *passing_notes(result, wording),
-        *lean_notes(result, wording),
+        *framing_notes(result, wording),
         *(wording.say(told) for told in (verdict(up), *conditions(up), *turn_of(turns, letter))),
         wording.say(weighed(weights(result.frame, results.project.species), result.label_of)),
         _nails(result, result.frame, results.project, wording),
     )
+
+
+def framing_notes(result: WallResult, wording: Wording) -> tuple[str, ...]:
+    """Those of them that tell how pieces are cut and set: no sheet does without."""
+    return (*passing_notes(result, wording), *lean_notes(result, wording))
 
 
 def _nails(result: WallResult, frame: Frame, project: Project, wording: Wording) -> str:

@@ -16,7 +16,7 @@ from core.drawing.paper import Paper, scales
 from core.drawing.sheet import MARGIN, sheets
 from core.job import Results, work_out
 from core.lengths import System, Tape
-from core.model import Habits, LineEdge, Project, Room, Side, SiteRecord, Wall
+from core.model import EndLean, Habits, LineEdge, Project, Room, Side, SiteRecord, Wall
 from core.storage import read_document
 from pages import (
     beyond,
@@ -258,3 +258,15 @@ def test_the_list_stands_clear_of_the_elevation() -> None:
         under = all(y > top for _, y in points)
         beside = all(x < left for x, _ in points)
         assert under or beside
+
+
+@pytest.mark.parametrize("letter", ["C", "D", "E"])
+def test_how_pieces_are_set_is_told_whatever_else_finds_no_room(letter: str) -> None:
+    # Plumb, the partition of the demo stands so large on a letter sheet that nothing is told of
+    # its lifting; what its end stud stands against has to be told all the same.
+    project = demo("sail-loft").project
+    wall = msgspec.structs.replace(project.wall(letter), right_lean=EndLean(US.length(1.5)))
+    pages = drawn(work_out(project.with_wall(wall), SiteRecord()), Paper.LETTER)
+    (page, *_) = (page for page in pages if page.title.startswith(f"{letter} "))
+    said = " ".join(text.text for text, _ in texts_on(page))
+    assert "At the right end, what the wall stands against leans out" in said
