@@ -18,7 +18,7 @@ from gui.panels.section import Section
 from gui.sizes import scaled
 from gui.things import Kind, name_of, thing_of
 
-WIDTH = 360
+WIDTH = 372
 
 _FORMS_OF = {
     Kind.OPENING: ("opening", "leaf"),
@@ -119,7 +119,8 @@ class Held(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setMinimumWidth(scaled(WIDTH, self))
+        # Smaller texts leave as much room around them.
+        self.setMinimumWidth(max(scaled(WIDTH, self), WIDTH))
         self.setAccessibleName(self._desk.wording.word("held.side"))
 
     def refresh(self) -> None:

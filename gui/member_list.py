@@ -53,9 +53,10 @@ class MemberList(QWidget):
     def _fill(self, title: str) -> None:
         heading = QLabel(title)
         heading.setObjectName("heading")
+        # The largest texts leave it no row of its own.
+        heading.setWordWrap(True)
         head = QHBoxLayout()
-        head.addWidget(heading)
-        head.addStretch(1)
+        head.addWidget(heading, 1)
         head.addWidget(self.order)
         head.addWidget(self.copy)
         column = QVBoxLayout(self)

@@ -3,7 +3,7 @@
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPoint, Signal
+from PySide6.QtCore import QPoint, QSize, Signal
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from gui.desk import Desk
@@ -119,6 +119,11 @@ class Middle(QStackedWidget):
         if self._desk.letter is None:
             return self.room
         return self.walk if self.walking else self.wall
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        """What is shown decides; a page that waits behind it does not widen the window."""
+        shown = self.currentWidget()
+        return super().minimumSizeHint() if shown is None else shown.minimumSizeHint()
 
     def set_theme(self, theme: Theme) -> None:
         """Draws by day or by night."""

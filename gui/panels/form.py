@@ -53,6 +53,13 @@ class Form(QWidget):
         """Adds a widget over the whole width."""
         self._grid.addWidget(widget, self._grid.rowCount(), 0, 1, 4)
 
+    def long_choice(self, message_id: str, choice: Choice) -> None:
+        """Adds a choice with long texts: its label above it, and the whole width for itself."""
+        # A text that is not chosen need not have room: it would widen the panel.
+        choice.setSizeAdjustPolicy(choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.sentence(message_id)
+        self.wide(choice)
+
     def row(
         self, message_id: str, first: QWidget, between: str = "", second: QWidget | None = None
     ) -> None:

@@ -41,7 +41,9 @@ class NailsForm(Form):
         name = TextField(self._name(joint, "nail.name"))
         self._states(joint, count, "count", lambda line: str(line.count))
         self._states(joint, name, "nail", lambda line: self.words.say(line.nail))
-        self.row(_word(joint), count, "×", name)
+        self.row(_word(joint), count)
+        # Beside its number a nail's name has no room.
+        self.row("nail.name", name)
         if is_spaced(joint):
             every = Field(self._name(joint, "nail.every"), self._length)
             self._states(joint, every, "every", self._spacing)

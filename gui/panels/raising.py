@@ -39,7 +39,7 @@ class RaisingForm(Form):
             lambda: self.desk.project.species,
             lambda chosen: set_species(self.desk.project, chosen),  # type: ignore[arg-type]
         )
-        self.row("field.species", species)
+        self.long_choice("field.species", species)
         self.wide(self.order)
         self.shows(self._show)
 

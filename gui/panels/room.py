@@ -186,11 +186,7 @@ class RoomForm(Form):
             lambda: getattr(self.room, name),
             lambda value: self._set(**{name: value}),
         )
-        # What is to be chosen from is too long to stand beside its question, and must not widen
-        # the panel where it is not chosen.
-        choice.setSizeAdjustPolicy(choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.sentence(message_id)
-        self.wide(choice)
+        self.long_choice(message_id, choice)
 
     def _places(self) -> str:
         return "; ".join(shown(p, self.desk.wording.tape) for p in self.room.rafter.places)

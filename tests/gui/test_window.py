@@ -7,10 +7,11 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QMessageBox
+from PySide6.QtWidgets import QApplication, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from asked import Asked
+from clipping import clipped
 from core.lengths import System
 from core.storage import load
 from gui.asking import Leave
@@ -413,7 +414,7 @@ def test_nothing_in_the_panels_is_clipped(
 ) -> None:
     shown.window.resize(*size)
     shown.desk.hold(key)
-    qtbot.waitUntil(lambda: clipped(shown.window) == [])
+    qtbot.waitUntil(lambda: clipped(shown.window.held) == [])
 
 
 @pytest.mark.parametrize("more", [(), ("--metric",)], ids=["inch", "metric"])
@@ -428,31 +429,11 @@ def test_nothing_of_the_demo_is_clipped(
         section.button.click()
     shown.desk.show_room()
     held.refresh()
-    qtbot.waitUntil(lambda: clipped(shown.window) == [])
+    qtbot.waitUntil(lambda: clipped(shown.window.held) == [])
     for wall in shown.desk.project.walls:
         shown.desk.show_wall(wall.letter)
         ids = ("layout/1", *(o.id for o in wall.openings), *(b.id for b in wall.boxes))
         for key in (None, *(f"{wall.letter}/{name}" for name in ids)):
             shown.desk.hold(key)
             held.refresh()
-            qtbot.waitUntil(lambda: clipped(shown.window) == [])
-
-
-def clipped(window: Window) -> list[str]:
-    """The texts on the right side that do not show whole."""
-    found = []
-    for label in window.held.findChildren(QLabel):
-        if label.isVisible() and label.text():
-            high = label.heightForWidth(label.width()) if label.wordWrap() else 0
-            if label.height() < high or label.width() < label.minimumSizeHint().width():
-                found.append(label.text())
-    for field in window.held.findChildren(QLineEdit):
-        # Six px of padding, one of frame and two of margin on either side.
-        wide = field.fontMetrics().horizontalAdvance(field.text()) + 18
-        if field.isVisible() and wide > field.width():
-            found.append(field.text())
-    for box in window.held.findChildren(QComboBox):
-        wide = box.fontMetrics().horizontalAdvance(box.currentText()) + 30
-        if box.isVisible() and wide > box.width():
-            found.append(box.currentText())
-    return found
+            qtbot.waitUntil(lambda: clipped(shown.window.held) == [])
