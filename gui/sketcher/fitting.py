@@ -3,6 +3,7 @@
 from core.drawing import Drawing
 from core.drawing.elevation import elevation
 from core.job import WallResult
+from core.kept import Kept
 from core.wording import Wording
 from gui.sketcher.camera import Camera, Margins, Rect, fit
 from gui.sketcher.extent import extent, union
@@ -19,17 +20,23 @@ def wall_rect(result: WallResult) -> Rect:
 
 
 def fitted(
-    result: WallResult, wording: Wording, size: tuple[float, float], density: float
+    result: WallResult,
+    wording: Wording,
+    size: tuple[float, float],
+    density: float,
+    kept: Kept | None = None,
 ) -> Camera:
     """The camera that shows the wall as large as its figures allow in a window of `size` px.
 
     Figures keep their size on screen, so how far they reach past the wall hardly depends on the
     scale: they are laid out at a first guess, measured, and the wall is fitted in what they leave.
+    What is `kept` of one drawing serves the next; the outcome is the same.
     """
+    kept = kept or Kept()
     rect = wall_rect(result)
     camera = fit(rect, *size, Margins(SOFT, SOFT, SOFT, SOFT))
     for _ in range(2):
-        drawing = elevation(result, camera.view(density), wording)
+        drawing = elevation(result, camera.view(density), wording, kept)
         margins = _reach(rect, drawing, camera, density)
         camera = fit(rect, *size, margins)
     return camera

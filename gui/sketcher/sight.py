@@ -35,7 +35,7 @@ class Sight:
         before it is first painted."""
         if self._wanted is not None:
             (result, size, density), self._wanted = self._wanted, None
-            self._camera = fitted(result, self._desk.wording, size, density)
+            self._camera = fitted(result, self._desk.wording, size, density, self._kept)
         return self._camera
 
     def look(self, camera: Camera) -> None:

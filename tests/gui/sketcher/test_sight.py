@@ -11,7 +11,7 @@ from core.model import Point
 from gui.desk import Desk
 from gui.edits import add_wall
 from gui.sketcher.extent import extent, union
-from gui.sketcher.fitting import wall_rect
+from gui.sketcher.fitting import fitted, wall_rect
 from gui.sketcher.sight import Sight
 from loft import INCH, desk_of, loft
 from walls import US
@@ -47,6 +47,16 @@ def test_fitted_everything_lies_within_the_paper(desk: Desk, size: tuple[float, 
     assert bottom <= size[1]
     # And it is no smaller than it has to be: two sides come near the edge.
     assert min(left, size[0] - right) < 45 or min(top, size[1] - bottom) < 45
+
+
+def test_what_is_kept_of_earlier_drawings_fits_as_a_fresh_one_does(desk: Desk) -> None:
+    sight = Sight(desk)
+    for size in (SIZE, (500.0, 400.0), SIZE):
+        sight.fit(size, DENSITY)
+        sight.drawing(DENSITY)
+        assert desk.result is not None
+        assert sight.camera == fitted(desk.result, desk.wording, size, DENSITY)
+        longer(desk)
 
 
 def test_the_rectangle_of_a_wall_goes_from_the_floor_to_its_highest_point(desk: Desk) -> None:
