@@ -23,6 +23,7 @@ from asked import Asked
 from core.storage import Document, load
 from gui.commands import main
 from gui.desk import Desk
+from gui.keeping import Kept
 from gui.theme import Theme
 from gui.window import Window
 
@@ -105,6 +106,15 @@ def door_on_screen(document: Document, qtbot: QtBot) -> tuple[QPoint, float]:
     return place, scale
 
 
+def settled(folder: Path) -> Path:
+    """A folder of settings of somebody who has put the first card away: none of the tester's."""
+    settings = folder / "settings"
+    kept = Kept.in_file(settings / "eavewright" / "eavewright.conf")
+    kept.put_card_away()
+    kept.sync()
+    return settings
+
+
 def test_a_door_is_dragged_saved_and_put_back(display: str, tmp_path: Path, qtbot: QtBot) -> None:
     path = tmp_path / "demo.eave"
     assert main(["demo", "--out", str(path)]) == 0
@@ -116,7 +126,12 @@ def test_a_door_is_dragged_saved_and_put_back(display: str, tmp_path: Path, qtbo
 
     start = left()
     hand = Hand(display)
-    environment = {**hand.environment, "QT_QPA_PLATFORM": "xcb", "PYTHONPATH": str(ROOT)}
+    environment = {
+        **hand.environment,
+        "QT_QPA_PLATFORM": "xcb",
+        "PYTHONPATH": str(ROOT),
+        "XDG_CONFIG_HOME": str(settled(tmp_path)),
+    }
     with subprocess.Popen(
         [sys.executable, "-m", "gui", str(path)], cwd=tmp_path, env=environment
     ) as program:
