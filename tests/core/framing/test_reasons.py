@@ -116,8 +116,8 @@ def test_every_mark_carries_a_member_or_a_reason(case: tuple[Room, Wall]) -> Non
     bare = {b.place for b in bare_marks(wall, found.frame)}
     for number, _ in layout_lefts(wall):
         key = f"B/layout/{number}"
-        cripples = [m for m in found.frame.members if m.key.endswith(f"e/{number}")]
-        cripples += [m for m in found.frame.members if m.key.endswith(f"below/{number}")]
+        cripples = [m for m in found.frame.members if m.key.endswith(f"/above/{number}")]
+        cripples += [m for m in found.frame.members if m.key.endswith(f"/below/{number}")]
         stands = found.frame.member(key) is not None or bool(cripples)
         assert stands != (number in bare)
     for mark in bare_marks(wall, found.frame):
