@@ -1,7 +1,6 @@
 """The command line: `eavewright [FILE]` opens the window; the named commands need no screen."""
 
 import argparse
-import gc
 import io
 import os
 import sys
@@ -171,20 +170,11 @@ def _check(options: argparse.Namespace) -> int:
 def _window(options: argparse.Namespace) -> int:
     if not _has_screen():
         raise CommandError(message("command.no-screen"))
-    # Hardly anything made at the start is given up again: looking for it takes a tenth of the time.
-    gc.disable()
-    try:
-        return _opened(options.file)
-    finally:
-        gc.enable()
-
-
-def _opened(path: Path | None) -> int:
     try:
         from gui.opening import open_window
     except ImportError as error:
         raise CommandError(message("command.no-qt", detail=str(error))) from error
-    return open_window(path)
+    return open_window(options.file)
 
 
 def _has_screen() -> bool:

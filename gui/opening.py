@@ -34,7 +34,6 @@ def open_window(path: Path | None) -> int:
         window.middle.paper.setFocus()
     # What is made by now stays: the collector need not look through it in the middle of a drag.
     gc.freeze()
-    gc.enable()
     return app.exec()
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 from pathlib import Path
 
 import pytest
@@ -42,29 +41,6 @@ def test_a_file_opens_in_the_window(windows: list[Window], tmp_path: Path) -> No
     assert (window.files.path, window.desk.project) == (path, loft())
 
 
-def test_what_is_given_up_is_collected_while_the_person_works(
-    windows: list[Window], monkeypatch: pytest.MonkeyPatch
-) -> None:
-    assert windows == []
-    run, begun = QApplication.exec, Window.show
-    collected: list[bool] = []
-
-    def show(window: Window) -> None:
-        collected.append(gc.isenabled())
-        begun(window)
-
-    def work() -> int:
-        collected.append(gc.isenabled())
-        return run()
-
-    monkeypatch.setattr(Window, "show", show)
-    monkeypatch.setattr(QApplication, "exec", staticmethod(work))
-    assert main([]) == 0
-    # Not while the window is made, but from then on.
-    assert collected == [False, True]
-    assert gc.isenabled()
-
-
 def test_without_a_file_a_new_room_opens(windows: list[Window]) -> None:
     assert main([]) == 0
     (window,) = windows
@@ -88,4 +64,3 @@ def test_a_file_that_cannot_be_opened_opens_no_window(
     assert main([str(tmp_path / "missing.eave")]) == 2
     assert "there is no such file" in capsys.readouterr().err
     assert windows == []
-    assert gc.isenabled()
