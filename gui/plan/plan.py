@@ -1,20 +1,15 @@
 """The plan of the room: it shows the room from above and lets the person draw and hold walls."""
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
-    QResizeEvent,
-    QWheelEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from core.wording import message
-from gui import sizes
 from gui.desk import Desk
 from gui.pace import Pace
 from gui.plan import chalk
@@ -24,28 +19,26 @@ from gui.plan.keyboard import PlanKeys
 from gui.plan.measuring import PlanMeasuring
 from gui.plan.pointer import PlanPointer
 from gui.plan.sight import PlanSight
-from gui.sketcher.camera import XY, Camera
 from gui.sketcher.layers import Layers, Scene
-from gui.sketcher.paint import Ink
-from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
+from gui.sketcher.paper_view import PaperView
+from gui.sketcher.wheel import place
 from gui.theme import Theme
 
 _PAUSE_MS = 120
 """Between two times that the rest of the window hears of what is being dragged."""
 
 
-class Plan(QWidget):
+class Plan(PaperView):
     """The room on one sheet of paper; what is done with it goes to the desk."""
 
     armed_changed = Signal(object)
 
     def __init__(self, desk: Desk, theme: Theme) -> None:
-        super().__init__()
+        self._sight = PlanSight(desk)
+        super().__init__(theme, self._sight)
         self.desk = desk
         self.armed: Tool | None = None
         self.gesture: Gesture | None = None
-        self._ink = Ink(theme, self.density)
-        self._sight = PlanSight(desk)
         self._layers = Layers()
         self._pointer = PlanPointer(self)
         self._keys = PlanKeys(self)
@@ -53,59 +46,14 @@ class Plan(QWidget):
         self._space = False
         self.measuring = PlanMeasuring(desk, self, self.density)
         self.measuring.field.closed.connect(self._typed)
-        self.setMouseTracking(True)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         desk.changed.connect(self._on_changed)
         desk.held_changed.connect(self.update)
         self._on_changed()
 
     @property
-    def density(self) -> float:
-        """px for each mm on paper."""
-        return sizes.density(self)
-
-    @property
-    def camera(self) -> Camera:
-        """How the room is looked at."""
-        return self._sight.camera
-
-    @property
     def busy(self) -> bool:
         """Whether something is under way, so that an Escape would take it back."""
         return self.gesture is not None or self.armed is not None
-
-    def set_theme(self, theme: Theme) -> None:
-        """Draw by day or by night."""
-        self._ink = Ink(theme, self.density)
-        self.update()
-
-    def look(self, camera: Camera) -> None:
-        """Look at the room another way."""
-        self._sight.look(camera)
-        self.update()
-
-    def fit(self) -> None:
-        """Show the whole room, and go on doing so."""
-        self._sight.fit(self._size(), self.density)
-        self.update()
-
-    def zoom_in(self) -> None:
-        """Look one step nearer."""
-        self.zoom(ZOOM)
-
-    def zoom_out(self) -> None:
-        """Look from one step farther away."""
-        self.zoom(1 / ZOOM)
-
-    def zoom(self, factor: float) -> None:
-        """Look nearer or from farther away, about the middle."""
-        self.look(self.camera.zoomed(factor, (self.width() / 2, self.height() / 2)))
-
-    def shove(self, right: float, down: float) -> None:
-        """Shove the paper, px."""
-        self.look(self.camera.panned(right, down))
 
     def arm(self, tool: Tool | None) -> None:
         """Begin what the tool draws with the next press wherever it is, or leave it."""
@@ -135,12 +83,6 @@ class Plan(QWidget):
         drawing = self._sight.drawing(project, self.density)
         return Scene(drawing, self.camera, self._ink, self.size(), self.devicePixelRatioF())
 
-    def sizeHint(self) -> QSize:  # noqa: N802
-        return QSize(960, 640)
-
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
-        return QSize(240, 160)
-
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
         painter = QPainter(self)
         scene = self.scene()
@@ -148,10 +90,6 @@ class Plan(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._chalk(painter, scene)
         painter.end()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        super().resizeEvent(event)
-        self._sight.follow(self._size(), self.density, resized=True)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         if self._pointer.pressed:
@@ -211,17 +149,10 @@ class Plan(QWidget):
         self._keys.settle()
         self.update()
 
-    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
-        self.look(wheeled(self.camera, event))
-        event.accept()
-
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ShortcutOverride and (self.busy or self._pointer.pressed):
             # An undo in the middle of a drag would pull the wall from under it.
             event.accept()
-            return True
-        if isinstance(event, QNativeGestureEvent):
-            self.look(pinched(self.camera, event))
             return True
         if event.type() is QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             tab = event.key() == Qt.Key.Key_Tab and not self.busy
@@ -341,6 +272,3 @@ class Plan(QWidget):
             chalk.paint_cross(painter, self._keys.cross, scene)
         if not project.walls and not self.busy:
             chalk.paint_advice(painter, project.room, self.desk.wording, scene)
-
-    def _size(self) -> XY:
-        return float(self.width()), float(self.height())

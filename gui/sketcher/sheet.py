@@ -1,35 +1,31 @@
 """The sheet of paper in the window: it shows a wall and lets the person take hold of it."""
 
-from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
-    QResizeEvent,
-    QWheelEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QWidget
 
 from core.wording import message
-from gui import sizes
 from gui.desk import Desk
 from gui.sketcher import cursors
-from gui.sketcher.camera import XY, Camera
+from gui.sketcher.camera import XY
 from gui.sketcher.chalking import Over
 from gui.sketcher.ghosts import Part
 from gui.sketcher.keyboard import Keys
 from gui.sketcher.layers import Layers, Scene
 from gui.sketcher.measuring import Measuring
 from gui.sketcher.overlay import paint_note
-from gui.sketcher.paint import Ink
+from gui.sketcher.paper_view import PaperView
 from gui.sketcher.placing import Placing
 from gui.sketcher.pointer import Pointer
 from gui.sketcher.pointing import Rest, told_in_line
 from gui.sketcher.sight import Sight
-from gui.sketcher.wheel import ZOOM, pinched, place, wheeled
+from gui.sketcher.wheel import place
 from gui.sketcher.words import sheet_name, why_bare
 from gui.theme import Theme
 
@@ -39,14 +35,13 @@ _MORE = Qt.KeyboardModifier.ShiftModifier | Qt.KeyboardModifier.ControlModifier
 """With one of these a click takes hold of one thing more, or lets go of one."""
 
 
-class Sheet(QWidget):
+class Sheet(PaperView):
     """One wall on one sheet of paper; what is done with it goes to the desk."""
 
     def __init__(self, desk: Desk, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.desk = desk
-        self._ink = Ink(theme, self.density)
         self._sight = Sight(desk)
+        super().__init__(theme, self._sight, parent)
+        self.desk = desk
         self._layers = Layers()
         self._pointer = Pointer(self)
         self._keys = Keys(self)
@@ -55,57 +50,15 @@ class Sheet(QWidget):
         self.rest = Rest(self)
         self._over = Over(desk, self._pointer, self.measuring, self.placing, self.rest)
         self._space = self._struck = False
-        self.setMouseTracking(True)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        # The paper covers every px, so Qt need not wipe first.
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         desk.changed.connect(self._on_changed)
         desk.held_changed.connect(self._on_held)
         self.rest.rested.connect(self.update)
         self._on_changed()
 
     @property
-    def density(self) -> float:
-        """px for each mm on paper."""
-        return sizes.density(self)
-
-    @property
-    def camera(self) -> Camera:
-        """How the wall is looked at."""
-        return self._sight.camera
-
-    @property
     def busy(self) -> bool:
         """Whether something is being dragged or pushed, so that an Escape would take it back."""
         return self._pointer.drag is not None or self._keys.nudge is not None
-
-    def set_theme(self, theme: Theme) -> None:
-        """Draw by day or by night."""
-        self._ink = Ink(theme, self.density)
-        self.update()
-
-    def look(self, camera: Camera) -> None:
-        """Look at the wall another way."""
-        self._sight.look(camera)
-        self.update()
-
-    def fit(self) -> None:
-        """Show the whole wall, and go on doing so."""
-        self._sight.fit(self._size(), self.density)
-        self.update()
-
-    def zoom(self, factor: float) -> None:
-        """Look nearer or from farther away, about the middle."""
-        self.look(self.camera.zoomed(factor, (self.width() / 2, self.height() / 2)))
-
-    def zoom_in(self) -> None:
-        """Look one step nearer."""
-        self.zoom(ZOOM)
-
-    def zoom_out(self) -> None:
-        """Look from one step farther away."""
-        self.zoom(1 / ZOOM)
 
     def take_part(self, part: Part) -> None:
         """Take a part from the tray: keys or pointer carry it over the wall."""
@@ -128,21 +81,11 @@ class Sheet(QWidget):
         self.placing.leave()
         self._refresh()
 
-    def shove(self, right: float, down: float) -> None:
-        """Shove the paper, px."""
-        self.look(self.camera.panned(right, down))
-
     def scene(self) -> Scene:
         """What the sheet shows, without the chalk."""
         drawing = self._sight.drawing(self.density)
         ratio, under = self.devicePixelRatioF(), self._sight.under()
         return Scene(drawing, self.camera, self._ink, self.size(), ratio, under)
-
-    def sizeHint(self) -> QSize:  # noqa: N802
-        return QSize(960, 640)
-
-    def minimumSizeHint(self) -> QSize:  # noqa: N802
-        return QSize(240, 160)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002
         painter = QPainter(self)
@@ -155,10 +98,6 @@ class Sheet(QWidget):
         else:
             self._over.paint(painter, scene, result)
         painter.end()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        super().resizeEvent(event)
-        self._sight.follow(self._size(), self.density, resized=True)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         if self._pointer.pressed:
@@ -221,19 +160,12 @@ class Sheet(QWidget):
         self._keys.settle()
         self.update()
 
-    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
-        self.look(wheeled(self.camera, event))
-        event.accept()
-
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ShortcutOverride and (
             self.busy or self._pointer.pressed or self.placing.active
         ):
             # An undo in the middle of a drag would pull the wall from under it.
             event.accept()
-            return True
-        if isinstance(event, QNativeGestureEvent):
-            self.look(pinched(self.camera, event))
             return True
         return super().event(event)
 
@@ -309,9 +241,6 @@ class Sheet(QWidget):
         else:
             shape = cursors.over(project, result, drag.key if drag else self._pointer.hover)
         self.setCursor(shape)
-
-    def _size(self) -> XY:
-        return float(self.width()), float(self.height())
 
 
 def _free(event: QMouseEvent) -> bool:
