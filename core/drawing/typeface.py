@@ -4,6 +4,7 @@ The files hold no kerning and no features, so the sum of the advance widths is w
 the printed sheet show. A text has one size, the em, in whatever unit the answer is wanted in.
 """
 
+import io
 from collections.abc import Callable
 from functools import cache
 from importlib.resources import files
@@ -12,7 +13,6 @@ from importlib.resources.abc import Traversable
 import msgspec
 
 import resources
-from core.drawing.truetype import measures
 
 FAMILY = "Eavewright Sheet"
 """The family's name as the files state it."""
@@ -83,11 +83,16 @@ class _Advances(dict[str, int]):
 @cache
 def _face(bold: bool, narrow: bool) -> _Face:
     """The metrics of one packaged face: constants of its file, so they are read once."""
-    read = measures(font_file(bold, narrow=narrow).read_bytes())
-    return _Face(
-        advance=_Advances(read.advances, read.missing).__getitem__,
-        units_per_em=read.units_per_em,
-        cap_height=read.cap_height,
-        ascent=read.ascent,
-        descent=read.descent,
-    )
+    from fontTools.ttLib import TTFont
+
+    data = io.BytesIO(font_file(bold, narrow=narrow).read_bytes())
+    with TTFont(data, lazy=True) as font:
+        widths = font["hmtx"].metrics
+        known = {chr(code): widths[glyph][0] for code, glyph in font.getBestCmap().items()}
+        return _Face(
+            advance=_Advances(known, widths[".notdef"][0]).__getitem__,
+            units_per_em=font["head"].unitsPerEm,
+            cap_height=font["OS/2"].sCapHeight,
+            ascent=font["hhea"].ascent,
+            descent=-font["hhea"].descent,
+        )

@@ -5,7 +5,6 @@ import importlib.resources
 
 import resources
 from core.lengths import System, Tape, write_degrees
-from core.wording.catalogue import read_catalogue
 from core.wording.message import Kg, Message, Mm, Rad
 
 CATALOGUES = ("us", "metric")
@@ -78,4 +77,7 @@ class Wording:
 def texts(catalogue: str) -> dict[str, str]:
     """The texts of a packaged catalogue by message id."""
     path = importlib.resources.files(resources) / "texts" / f"{catalogue}.po"
-    return read_catalogue(path.read_text(encoding="utf-8"))
+    import polib
+
+    entries = polib.pofile(path.read_text(encoding="utf-8"))
+    return {entry.msgid: entry.msgstr for entry in entries}
