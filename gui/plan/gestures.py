@@ -5,6 +5,7 @@ list of walls follows, and the framing is worked out for good when it ends.
 """
 
 import math
+from abc import ABC, abstractmethod
 from collections.abc import Callable
 
 from core.chalk import Grip, Guide, Line, catch_along, guides, moved
@@ -22,7 +23,7 @@ TURNS = math.radians(15)
 """A wall that is turned stops at whole multiples of this from the room's directions."""
 
 
-class Gesture:
+class Gesture(ABC):
     """What all have in common: the project as it was, the one shown, and one end."""
 
     undo = "undo.move-wall"
@@ -37,9 +38,9 @@ class Gesture:
         """The letter of the wall that is shown as held; None while there is none."""
         return self.letter if self.letter in plan_keys(self.project) else None
 
+    @abstractmethod
     def pull(self, point: XY, grip: Grip) -> None:
         """Show it with the pointer at a plan point, mm."""
-        raise NotImplementedError
 
     def release(self) -> None:
         """Let go: one edit, if anything has changed, and the wall is held."""

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from functools import partial
 
 import msgspec
-from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -20,6 +20,7 @@ from gui.sketcher.extent import pixels
 from gui.sketcher.figures import SIZE_MM
 from gui.sketcher.fonts import font
 from gui.sketcher.paint import Ink
+from gui.sketcher.slips import paint_slip
 from gui.sketcher.typed import Typed, figure_name
 
 _OFF_PX = 22.0
@@ -28,8 +29,8 @@ _OFF_PX = 22.0
 _ROOM = 26.0
 """Line to be seen beside a slip that stands on it, px: room for a handle."""
 
-_PAD, _TICK, _ROUND = 6.0, 4.0, 3.0
-"""Paper beside a figure, half a tick, how round a slip's corners are, px."""
+_PAD, _TICK = 6.0, 4.0
+"""Paper beside a figure, and half a tick, px."""
 
 
 class Figure(msgspec.Struct, frozen=True):
@@ -116,18 +117,8 @@ class PlanMeasuring:
             _line(painter, figure, ink)
         painter.setFont(font(self._size, bold=True))
         for figure in self._figures:
-            self._slip(painter, figure, ink)
-
-    def _slip(self, painter: QPainter, figure: Figure, ink: Ink) -> None:
-        chalk, paper = ink.theme.chalk, ink.theme.paper
-        struck = figure.measure.ruler is self.over
-        left, low, right, high = figure.slip
-        rect = QRectF(left, low, right - left, high - low)
-        painter.setPen(QPen(chalk, 1.0))
-        painter.setBrush(chalk if struck else paper)
-        painter.drawRoundedRect(rect, _ROUND, _ROUND)
-        painter.setPen(paper if struck else chalk)
-        painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, figure.text)
+            struck = figure.measure.ruler is self.over
+            paint_slip(painter, figure.slip, figure.text, ink, struck=struck)
 
     def _read(self, typed: str) -> float:
         """The mm that a text states; ValueError if it states no length."""

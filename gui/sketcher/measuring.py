@@ -1,6 +1,6 @@
 """The dimensions of what is held, in chalk on the sheet: drawn, struck, and typed over."""
 
-from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -17,13 +17,11 @@ from gui.sketcher.paint import Ink
 from gui.sketcher.pulls import Hold, take
 from gui.sketcher.repeating import Made, Repeating
 from gui.sketcher.restating import restate
+from gui.sketcher.slips import paint_slip
 from gui.sketcher.typed import Typed, figure_name
 
 _TICK = 4.0
 """Half the length of the tick at either end of a dimension, px."""
-
-_ROUND = 3.0
-"""How round the corners of a slip are, px."""
 
 _Key = tuple[WallResult, str | None, Camera, XY]
 
@@ -91,18 +89,8 @@ class Measuring:
             _line(painter, figure, ink)
         painter.setFont(font(self._size, bold=True))
         for figure in laid:
-            self._slip(painter, figure, ink)
-
-    def _slip(self, painter: QPainter, figure: Figure, ink: Ink) -> None:
-        chalk, paper = ink.theme.chalk, ink.theme.paper
-        struck = figure.measure.ruler is self.over
-        left, low, right, high = figure.slip
-        rect = QRectF(left, low, right - left, high - low)
-        painter.setPen(QPen(chalk, 1.0))
-        painter.setBrush(chalk if struck else paper)
-        painter.drawRoundedRect(rect, _ROUND, _ROUND)
-        painter.setPen(paper if struck else chalk)
-        painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, figure.text)
+            struck = figure.measure.ruler is self.over
+            paint_slip(painter, figure.slip, figure.text, ink, struck=struck)
 
     def _lay(self) -> tuple[Hold | None, tuple[Figure, ...]]:
         desk, result = self._desk, self._desk.result
