@@ -232,7 +232,11 @@ def test_heights_agree_with_walking_up_each_slope(data: st.DataObject) -> None:
 
 @given(st.data())
 def test_a_mirrored_roof_has_the_same_heights_the_other_way_round(data: st.DataObject) -> None:
-    room = data.draw(rooms(System.METRIC).flatmap(lambda r: with_roof_parts(r, System.METRIC)))
+    drawn = data.draw(rooms(System.METRIC).flatmap(lambda r: with_roof_parts(r, System.METRIC)))
+    # A turned beam is stated by the face that is left on the way from its start: seen in a mirror
+    # that is the other face, whose ends lie elsewhere along the room.
+    straight = tuple(p for p in drawn.purlins if p.end_left is None)
+    room = msgspec.structs.replace(drawn, purlins=straight)
     mirrored = mirror(room)
     u = data.draw(st.floats(-3000, room.width.mm + 3000))
     v = data.draw(st.floats(0, room.length.mm))
